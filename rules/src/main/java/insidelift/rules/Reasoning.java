@@ -1,0 +1,76 @@
+package insidelift.rules;
+
+import insidelift.shared.Contribution;
+import java.util.Collection;
+import java.util.List;
+import org.kie.api.event.rule.BeforeMatchFiredEvent;
+import org.kie.api.event.rule.DefaultAgendaEventListener;
+import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.rule.Match;
+
+/**
+ * One line of reasoning: facts go in, the families of rules speak in their order, and what they
+ * record comes out. Not for several threads; close it when done.
+ */
+public final class Reasoning implements AutoCloseable {
+
+  /** The families of rules, in the order in which they speak. */
+  public enum Stage {
+    /** First checks, findings and limits: they read answers only. */
+    OBSERVE("MAIN"),
+    /** Targets, corrections and alternatives: they read findings and limits too. */
+    ADVISE("advise"),
+    /** Deciders: they read the proposals. */
+    DECIDE("decide"),
+    /** Cautions and the job: they read the moves. */
+    CARE("care");
+
+    private final String group;
+
+    Stage(String group) {
+      this.group = group;
+    }
+
+    /** The agenda group that rule files name. */
+    public String group() {
+      return group;
+    }
+  }
+
+  private final KieSession session;
+  private final Ledger ledger = new Ledger();
+
+  Reasoning(KieSession session) {
+    this.session = session;
+    session.setGlobal("ledger", ledger);
+    session.addEventListener(
+        new DefaultAgendaEventListener() {
+          @Override
+          public void beforeMatchFired(BeforeMatchFiredEvent event) {
+            Match match = event.getMatch();
+            ledger.speaks(
+                match.getRule().getName(),
+                String.valueOf(match.getRule().getMetaData().get("note")),
+                match.getObjects());
+          }
+        });
+  }
+
+  /** Adds facts and lets one family of rules speak. */
+  public Reasoning run(Stage stage, Collection<?> facts) {
+    facts.forEach(session::insert);
+    session.getAgenda().getAgendaGroup(stage.group()).setFocus();
+    session.fireAllRules();
+    return this;
+  }
+
+  /** Everything the rules have recorded so far. */
+  public List<Contribution> contributions() {
+    return ledger.entries();
+  }
+
+  @Override
+  public void close() {
+    session.dispose();
+  }
+}

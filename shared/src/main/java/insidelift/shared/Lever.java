@@ -1,0 +1,23 @@
+package insidelift.shared;
+
+import com.fasterxml.jackson.annotation.JsonValue;
+
+/** A front-end setting that Insidelift moves. */
+public enum Lever implements Named {
+  /** Camber: the lean of the wheel, positive with its top outward. */
+  CAMBER("camber"),
+  /** Caster: the lean of the kingpin, more with its top further back. */
+  CASTER("caster");
+
+  private final String id;
+
+  Lever(String id) {
+    this.id = id;
+  }
+
+  @Override
+  @JsonValue
+  public String id() {
+    return id;
+  }
+}

@@ -1,0 +1,96 @@
+package insidelift.shared.index;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the rule files say, as data: written by the build from the rules themselves, and read by
+ * everything that explains, audits or asks.
+ *
+ * @param schema the version of this shape
+ * @param rules the rules, by file and line
+ */
+public record RuleIndex(int schema, List<IndexedRule> rules) {
+
+  /** Takes a copy of the rules. */
+  public RuleIndex {
+    rules = List.copyOf(rules);
+  }
+
+  /** The rule of that id, if there is one. */
+  public Optional<IndexedRule> rule(String id) {
+    return rules.stream().filter(rule -> rule.id().equals(id)).findFirst();
+  }
+
+  /**
+   * One rule.
+   *
+   * @param id its name
+   * @param note the note it stands on
+   * @param family the rule file, without its ending
+   * @param line where it begins in that file
+   * @param stage the agenda group it speaks in
+   * @param premises what must hold, in the order written
+   * @param acts what it records
+   */
+  public record IndexedRule(
+      String id,
+      String note,
+      String family,
+      int line,
+      String stage,
+      List<Premise> premises,
+      List<Act> acts) {
+    /** Takes copies of the lists. */
+    public IndexedRule {
+      premises = List.copyOf(premises);
+      acts = List.copyOf(acts);
+    }
+  }
+
+  /**
+   * One premise: a fact of that type with those fields, or the absence of one.
+   *
+   * @param fact the type's name
+   * @param absent whether no such fact may be known
+   * @param fields the constraints, all of which must hold
+   */
+  public record Premise(String fact, boolean absent, List<Constraint> fields) {
+    /** Takes a copy of the constraints. */
+    public Premise {
+      fields = List.copyOf(fields);
+    }
+
+    /** The constraint on that field, if there is one. */
+    public Optional<Constraint> field(String name) {
+      return fields.stream().filter(constraint -> constraint.field().equals(name)).findFirst();
+    }
+  }
+
+  /**
+   * A constraint on a field.
+   *
+   * @param field the field
+   * @param operator {@code ==}, {@code in} or {@code >=}
+   * @param values the values compared with
+   */
+  public record Constraint(String field, String operator, List<String> values) {
+    /** Takes a copy of the values. */
+    public Constraint {
+      values = List.copyOf(values);
+    }
+  }
+
+  /**
+   * Something a rule records.
+   *
+   * @param verb the ledger's method
+   * @param words its arguments, in order
+   */
+  public record Act(String verb, List<String> words) {
+    /** Takes a copy of the arguments. */
+    public Act {
+      words = List.copyOf(words);
+    }
+  }
+}
