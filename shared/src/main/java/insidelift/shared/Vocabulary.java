@@ -118,8 +118,9 @@ public final class Vocabulary {
    * @param words the value in plain words
    * @param complaint whether it is something to complain of
    * @param fault whether it is a fault or must be set first
+   * @param said the fault as a statement, for the screen of safety checks; null where it has none
    */
-  public record Value(String id, String words, boolean complaint, boolean fault) {}
+  public record Value(String id, String words, boolean complaint, boolean fault, String said) {}
 
   /**
    * How a number answers a question.

@@ -1,0 +1,61 @@
+package insidelift.console;
+
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import insidelift.engine.consultation.Advisor;
+import insidelift.shared.advice.Advice;
+import insidelift.shared.situation.CaseProblem;
+import insidelift.shared.situation.CaseReader;
+import insidelift.shared.situation.Printable;
+import insidelift.shared.situation.Situation;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code advise CASE}: the advice for a case file. */
+@Command(
+    name = "advise",
+    mixinStandardHelpOptions = true,
+    header = "Gives the advice for a case file.",
+    description = {"", "The same advice as the consultation gives, without its questions.", ""})
+final class AdviseCommand implements Callable<Integer> {
+
+  @Parameters(paramLabel = "CASE", description = "the case file, or - for standard input")
+  private String file;
+
+  @Option(names = "--json", description = "print the advice as JSON")
+  private boolean json;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws IOException {
+    PrintWriter out = spec.commandLine().getOut();
+    Advisor advisor = Advisor.load();
+    Situation situation;
+    try {
+      situation = InputFile.read(file, in -> new CaseReader(advisor.vocabulary()).read(in));
+    } catch (CaseProblem e) {
+      String name = file.equals("-") ? "standard input" : Printable.shown(file, 200);
+      spec.commandLine().getErr().println("insidelift: " + name + ": " + e.getMessage());
+      return Insidelift.FAILED;
+    }
+    Advice advice = advisor.advise(situation);
+    if (json) {
+      out.println(
+          JsonMapper.builder()
+              .enable(SerializationFeature.INDENT_OUTPUT)
+              .build()
+              .writeValueAsString(advice));
+    } else {
+      new AdviceText(Text.WIDTH).lines(advice).forEach(out::println);
+    }
+    out.flush();
+    return 0;
+  }
+}

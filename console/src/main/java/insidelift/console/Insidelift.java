@@ -1,0 +1,79 @@
+package insidelift.console;
+
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The command line: the consultation by itself, and a verb for everything else. */
+@Command(
+    name = "insidelift",
+    version = "insidelift 0.1.0",
+    mixinStandardHelpOptions = true,
+    header = "An advisor for the front end of a racing kart: what to change, which way, and why.",
+    description = {
+      "",
+      "Without a verb it asks, and answers with the next camber or caster change.",
+      "It is no substitute for the chassis maker's manual, the rule book or a competent person.",
+      ""
+    },
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:done (also when the advice is to hold, or to fix something first)",
+      "1:failed: a file cannot be read or used",
+      "2:the command line is not understood",
+      "130:left with Ctrl-C"
+    },
+    subcommands = {AdviseCommand.class, NotesCommand.class})
+public final class Insidelift implements Runnable {
+
+  /** A command failed: a file cannot be read or used. */
+  static final int FAILED = 1;
+
+  @Spec private CommandSpec spec;
+
+  private int consulted;
+
+  /** Runs the command line and exits with its code. */
+  public static void main(String[] args) {
+    System.exit(run(args));
+  }
+
+  static int run(String... args) {
+    Insidelift top = new Insidelift();
+    CommandLine line =
+        new CommandLine(top)
+            .setOut(writer(System.out, "stdout.encoding"))
+            .setErr(writer(System.err, "stderr.encoding"))
+            .setCaseInsensitiveEnumValuesAllowed(true)
+            .setParameterExceptionHandler(Insidelift::misunderstood);
+    int code = line.execute(args);
+    return code == 0 ? top.consulted : code;
+  }
+
+  @Override
+  public void run() {
+    consulted = Consultation.start(spec.commandLine().getOut());
+  }
+
+  private static int misunderstood(ParameterException e, String[] args) {
+    CommandLine line = e.getCommandLine();
+    line.getErr().println("insidelift: " + Text.safe(String.valueOf(e.getMessage())));
+    line.getErr().println("Try: " + line.getCommandSpec().qualifiedName() + " --help");
+    return line.getCommandSpec().exitCodeOnInvalidInput();
+  }
+
+  private static PrintWriter writer(java.io.PrintStream stream, String property) {
+    Charset charset = Charset.defaultCharset();
+    try {
+      charset = Charset.forName(System.getProperty(property, charset.name()));
+    } catch (IllegalArgumentException e) {
+      // An unknown name in the property: the platform's default serves.
+    }
+    return new PrintWriter(new OutputStreamWriter(stream, charset), true);
+  }
+}

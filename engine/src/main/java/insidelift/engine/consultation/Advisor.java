@@ -1,0 +1,147 @@
+package insidelift.engine.consultation;
+
+import insidelift.engine.notes.NoteBook;
+import insidelift.engine.sizing.Sizer;
+import insidelift.rules.Reasoning;
+import insidelift.rules.Reasoning.Stage;
+import insidelift.rules.RuleBase;
+import insidelift.shared.Barred;
+import insidelift.shared.CheckKind;
+import insidelift.shared.Contribution;
+import insidelift.shared.Contribution.Evidence;
+import insidelift.shared.Contribution.FirstCheck;
+import insidelift.shared.Contribution.Limit;
+import insidelift.shared.Finding;
+import insidelift.shared.Lever;
+import insidelift.shared.Move;
+import insidelift.shared.Status;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.advice.Advice;
+import insidelift.shared.situation.Situation;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Gives advice on a situation. One advisor serves any number of threads.
+ *
+ * <p>Facts flow one way: answers, first checks, findings and limits; then targets, corrections and
+ * alternatives; then who outranks whom; then sizes; then cautions.
+ */
+public final class Advisor {
+
+  /** One of these known is enough to say something; a fault says enough by itself. */
+  private static final Set<String> ENOUGH =
+      Set.of(
+          "water",
+          "turn-in",
+          "mid-corner",
+          "exit",
+          "steering-weight",
+          "exit-drive",
+          "straight-speed",
+          "hop",
+          "front-wear",
+          "front-temps");
+
+  private final Vocabulary vocabulary;
+  private final RuleBase rules;
+  private final NoteBook notes;
+
+  /** An advisor by the given words, rules and notes. */
+  public Advisor(Vocabulary vocabulary, RuleBase rules, NoteBook notes) {
+    this.vocabulary = vocabulary;
+    this.rules = rules;
+    this.notes = notes;
+  }
+
+  /** An advisor by the words, rules and notes of this build. */
+  public static Advisor load() {
+    return new Advisor(Vocabulary.load(), RuleBase.load(), NoteBook.open());
+  }
+
+  /** The words it understands. */
+  public Vocabulary vocabulary() {
+    return vocabulary;
+  }
+
+  /** The rules it reasons by. */
+  public RuleBase rules() {
+    return rules;
+  }
+
+  /** The notes it speaks from. */
+  public NoteBook notes() {
+    return notes;
+  }
+
+  /** What to do in a situation, and why. */
+  public Advice advise(Situation situation) {
+    return new Wording(vocabulary, notes, rules, situation).advice(decide(situation));
+  }
+
+  /** The decisions on a situation without the words: what comparing many of them needs. */
+  Decided decide(Situation situation) {
+    Sizer sizer = new Sizer(situation.kart());
+    try (Reasoning reasoning = rules.reason()) {
+      List<Contribution> seen =
+          sorted(reasoning.run(Stage.OBSERVE, situation.facts(vocabulary)).contributions());
+      Map<String, List<Evidence>> evidence = Weigher.counted(seen);
+      List<Finding> findings = Weigher.findings(evidence);
+      List<Contribution> asked =
+          sorted(reasoning.run(Stage.ADVISE, both(findings, barred(seen))).contributions());
+      Status blocked = blocked(asked, situation);
+      if (blocked != null) {
+        return new Decided(blocked, asked, evidence, List.of(), Set.of());
+      }
+      List<Wish> wishes = Wishes.of(asked, findings, sizer);
+      reasoning.run(Stage.DECIDE, wishes.stream().map(Wish::fact).toList());
+      Arbiter arbiter = new Arbiter(sorted(reasoning.contributions()), wishes, sizer);
+      List<Verdict> verdicts = arbiter.verdicts();
+      Set<Lever> first = arbiter.first(verdicts);
+      Status status = first.isEmpty() ? Status.HOLD : Status.CHANGE;
+      List<Contribution> ledger =
+          sorted(reasoning.run(Stage.CARE, moves(verdicts)).contributions());
+      return new Decided(status, ledger, evidence, verdicts, first);
+    }
+  }
+
+  private Status blocked(List<Contribution> ledger, Situation situation) {
+    boolean fault =
+        ledger.stream()
+            .anyMatch(entry -> entry instanceof FirstCheck check && check.kind() != CheckKind.LOOK);
+    if (fault) {
+      return Status.FIX_FIRST;
+    }
+    return situation.answers().keySet().stream().anyMatch(ENOUGH::contains)
+        ? null
+        : Status.NOT_ENOUGH;
+  }
+
+  private static List<Move> moves(List<Verdict> verdicts) {
+    return verdicts.stream()
+        .filter(Verdict::moves)
+        .map(verdict -> new Move(verdict.lever().id(), verdict.sized().direction().id()))
+        .toList();
+  }
+
+  private static List<Barred> barred(List<Contribution> ledger) {
+    return ledger.stream()
+        .filter(entry -> entry instanceof Limit)
+        .map(entry -> (Limit) entry)
+        .map(limit -> new Barred(limit.lever().id(), limit.direction().id()))
+        .distinct()
+        .toList();
+  }
+
+  /** In the order of rule names, so that no result depends on the order in which rules spoke. */
+  private static List<Contribution> sorted(List<Contribution> ledger) {
+    ledger.sort(Comparator.comparing(entry -> entry.by().rule()));
+    return ledger;
+  }
+
+  private static List<Object> both(List<?> one, List<?> other) {
+    return java.util.stream.Stream.<Object>concat(one.stream(), other.stream()).toList();
+  }
+}

@@ -1,0 +1,172 @@
+package insidelift.engine.consultation;
+
+import insidelift.shared.Answer;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.Vocabulary.Question;
+import insidelift.shared.index.RuleIndex;
+import insidelift.shared.index.RuleIndex.Act;
+import insidelift.shared.index.RuleIndex.Constraint;
+import insidelift.shared.index.RuleIndex.IndexedRule;
+import insidelift.shared.index.RuleIndex.Premise;
+import insidelift.shared.situation.Situation;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Which questions can still matter, read off the rule index: a question matters while a rule that
+ * reads it can still come true and what that rule records is still read by anything. A wet track
+ * asks no more about rubber.
+ */
+public final class OpenQuestions {
+
+  /** What a rule of that verb has at stake, for ranking only. */
+  private static final Map<String, Integer> STAKES =
+      Map.of("check", 3, "target", 4, "correction", 3, "bar", 2, "evidence", 2, "undo", 3);
+
+  private final Vocabulary vocabulary;
+  private final RuleIndex index;
+
+  /** Questions by the given words and rules. */
+  public OpenQuestions(Vocabulary vocabulary, RuleIndex index) {
+    this.vocabulary = vocabulary;
+    this.index = index;
+  }
+
+  /** The questions that can still matter, the most telling for the effort first. */
+  public List<Question> ranked(Situation situation) {
+    Map<String, Double> scores = scores(situation, Set.of());
+    return vocabulary.questions().stream()
+        .filter(question -> scores.containsKey(question.id()))
+        .sorted(
+            Comparator.comparingDouble(
+                (Question question) -> -scores.get(question.id()) / question.effort()))
+        .toList();
+  }
+
+  private Map<String, Double> scores(Situation situation, Set<String> skipped) {
+    Map<String, Answer> known =
+        situation.facts(vocabulary).stream()
+            .collect(Collectors.toMap(Answer::question, answer -> answer));
+    Set<String> findings = new HashSet<>();
+    Set<String> claims = new HashSet<>();
+    Set<IndexedRule> live = live(known, findings, claims);
+    Map<String, Double> scores = new HashMap<>();
+    for (IndexedRule rule : live) {
+      Set<String> open = new LinkedHashSet<>();
+      for (Premise premise : rule.premises()) {
+        if (premise.fact().equals("Answer")) {
+          questions(premise).stream()
+              .filter(id -> !known.containsKey(id) && !skipped.contains(id))
+              .forEach(open::add);
+        }
+      }
+      for (String question : open) {
+        scores.merge(question, stakes(rule) / (double) open.size(), Double::sum);
+      }
+    }
+    return scores;
+  }
+
+  /** The rules that can still come true and are still listened to. */
+  private Set<IndexedRule> live(
+      Map<String, Answer> known, Set<String> findings, Set<String> claims) {
+    Set<IndexedRule> live = new LinkedHashSet<>();
+    boolean grew = true;
+    while (grew) {
+      grew = false;
+      for (IndexedRule rule : index.rules()) {
+        if (!live.contains(rule)
+            && speaks(rule)
+            && rule.premises().stream()
+                .allMatch(premise -> possible(premise, known, findings, claims))) {
+          live.add(rule);
+          grew = true;
+          rule.acts().forEach(act -> opens(rule, act, findings, claims));
+        }
+      }
+    }
+    live.removeIf(rule -> unheard(rule, live));
+    return live;
+  }
+
+  /** Listing an unseen safety item is no reason to ask about it again in the ranking. */
+  private static boolean speaks(IndexedRule rule) {
+    return rule.acts().stream().noneMatch(act -> act.verb().equals("unseen"));
+  }
+
+  private static void opens(IndexedRule rule, Act act, Set<String> findings, Set<String> claims) {
+    switch (act.verb()) {
+      case "evidence" -> {
+        if (!act.words().get(1).startsWith("-")) {
+          findings.add(act.words().get(0));
+        }
+      }
+      case "target", "correction", "undo", "carryOn" -> claims.add(rule.note());
+      default -> {
+        // Nothing else is read by another rule.
+      }
+    }
+  }
+
+  /** Whether a rule gives evidence for a finding that no live rule reads. */
+  private static boolean unheard(IndexedRule rule, Set<IndexedRule> live) {
+    return rule.acts().stream()
+        .allMatch(
+            act ->
+                act.verb().equals("evidence")
+                    && live.stream()
+                        .flatMap(reader -> reader.premises().stream())
+                        .noneMatch(premise -> reads(premise, act.words().get(0))));
+  }
+
+  private static boolean reads(Premise premise, String finding) {
+    return premise.fact().equals("Finding")
+        && premise.field("id").map(Constraint::values).orElse(List.of()).contains(finding);
+  }
+
+  private static boolean possible(
+      Premise premise, Map<String, Answer> known, Set<String> findings, Set<String> claims) {
+    return switch (premise.fact()) {
+      case "Answer" -> possibleAnswer(premise, known);
+      case "Finding" ->
+          premise.absent() || findings.containsAll(premise.field("id").orElseThrow().values());
+      case "Proposal" ->
+          premise.absent()
+              || premise
+                  .field("claim")
+                  .map(claim -> claim.values().stream().anyMatch(claims::contains))
+                  .orElse(true);
+      default -> true;
+    };
+  }
+
+  private static boolean possibleAnswer(Premise premise, Map<String, Answer> known) {
+    List<String> questions = questions(premise);
+    if (questions.isEmpty()) {
+      return !premise.absent() || known.values().stream().noneMatch(Answer::complaint);
+    }
+    List<String> values = premise.field("value").map(Constraint::values).orElse(List.of());
+    if (premise.absent()) {
+      return questions.stream()
+          .noneMatch(id -> known.containsKey(id) && values.contains(known.get(id).value()));
+    }
+    return questions.stream()
+        .anyMatch(id -> !known.containsKey(id) || values.contains(known.get(id).value()));
+  }
+
+  private static List<String> questions(Premise premise) {
+    return premise.fact().equals("Answer")
+        ? premise.field("question").map(Constraint::values).orElse(List.of())
+        : List.of();
+  }
+
+  private static int stakes(IndexedRule rule) {
+    return rule.acts().stream().mapToInt(act -> STAKES.getOrDefault(act.verb(), 1)).max().orElse(0);
+  }
+}

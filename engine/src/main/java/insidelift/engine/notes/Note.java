@@ -1,0 +1,40 @@
+package insidelift.engine.notes;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One note of the knowledge: a claim, a check, another lever, a decision between claims, a caution,
+ * the job or a word.
+ *
+ * @param id its id, the same that rules and questions use
+ * @param kind which of those it is
+ * @param lever the lever it is about
+ * @param title its title
+ * @param because the claim as a clause that ends a sentence; empty where the kind has none
+ * @param sources ids of the bibliography
+ * @param disputed whether the trade disagrees
+ * @param review the day by which it is to be read again, ISO 8601
+ * @param sections its sections, by heading, each as paragraphs and list items in order
+ */
+public record Note(
+    String id,
+    String kind,
+    String lever,
+    String title,
+    String because,
+    List<String> sources,
+    boolean disputed,
+    String review,
+    Map<String, List<String>> sections) {
+
+  /** The paragraphs and items of a section; none if the note has no such section. */
+  public List<String> section(String heading) {
+    return sections.getOrDefault(heading, List.of());
+  }
+
+  /** A section as one run of text. */
+  public String text(String heading) {
+    return String.join(" ", section(heading));
+  }
+}

@@ -1,0 +1,94 @@
+package insidelift.engine.notes;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Reads a note: front matter of fixed keys, then sections of paragraphs and list items. The form is
+ * stricter than Markdown on purpose, so that a note reads the same in a terminal, on a page and in
+ * an editor.
+ */
+final class NoteReader {
+
+  private static final String FENCE = "---";
+
+  private NoteReader() {}
+
+  /**
+   * The note that a text is.
+   *
+   * @throws IllegalArgumentException if the text is not of that form
+   */
+  static Note read(String text) {
+    List<String> lines = text.lines().toList();
+    int end = lines.subList(1, lines.size()).indexOf(FENCE) + 1;
+    if (lines.isEmpty() || !lines.get(0).equals(FENCE) || end < 1) {
+      throw new IllegalArgumentException("a note opens with its front matter between two \"---\"");
+    }
+    Map<String, String> front = front(lines.subList(1, end));
+    return new Note(
+        front.get("id"),
+        front.get("kind"),
+        front.get("lever"),
+        front.get("title"),
+        front.getOrDefault("because", ""),
+        List.of(front.get("sources").split(",\\s*")),
+        front.get("disputed").equals("true"),
+        front.get("review"),
+        sections(lines.subList(end + 1, lines.size())));
+  }
+
+  private static Map<String, String> front(List<String> lines) {
+    Map<String, String> front = new LinkedHashMap<>();
+    for (String line : lines) {
+      int colon = line.indexOf(": ");
+      if (colon < 1) {
+        throw new IllegalArgumentException("front matter is \"key: value\", not \"" + line + '"');
+      }
+      front.put(line.substring(0, colon), line.substring(colon + 2).strip());
+    }
+    for (String key : List.of("id", "kind", "lever", "title", "sources", "disputed", "review")) {
+      if (!front.containsKey(key)) {
+        throw new IllegalArgumentException("the note lacks its \"" + key + '"');
+      }
+    }
+    return front;
+  }
+
+  private static Map<String, List<String>> sections(List<String> lines) {
+    Map<String, List<String>> sections = new LinkedHashMap<>();
+    List<String> blocks = new ArrayList<>();
+    boolean open = false;
+    for (String line : lines) {
+      if (line.startsWith("## ")) {
+        blocks = new ArrayList<>();
+        sections.put(line.substring(3).strip(), blocks);
+        open = false;
+      } else if (line.isBlank()) {
+        open = false;
+      } else if (item(line) > 0) {
+        blocks.add(line.substring(item(line)));
+        open = true;
+      } else if (open) {
+        blocks.set(blocks.size() - 1, blocks.get(blocks.size() - 1) + " " + line.strip());
+      } else {
+        blocks.add(line.strip());
+        open = true;
+      }
+    }
+    return sections;
+  }
+
+  /** The length of the mark that opens a list item, or 0. */
+  private static int item(String line) {
+    if (line.startsWith("- ")) {
+      return 2;
+    }
+    int dot = line.indexOf(". ");
+    return dot > 0 && dot < 3 && line.substring(0, dot).chars().allMatch(Character::isDigit)
+        ? dot + 2
+        : 0;
+  }
+}

@@ -1,0 +1,136 @@
+package insidelift.engine.sizing;
+
+import insidelift.engine.sizing.Sized.End;
+import insidelift.shared.Column;
+import insidelift.shared.Degrees;
+import insidelift.shared.Direction;
+import insidelift.shared.Lever;
+import insidelift.shared.Mark;
+import insidelift.shared.situation.Kart;
+import insidelift.shared.situation.Sides;
+import java.util.Optional;
+
+/**
+ * Turns a wish into degrees and positions for the kart as it stands. Both sides end equal. What the
+ * kart does not tell is taken as zero camber and neutral caster.
+ */
+public final class Sizer {
+
+  private final Kart kart;
+
+  /** A sizer for one kart. */
+  public Sizer(Kart kart) {
+    this.kart = kart;
+  }
+
+  /** The move that brings a lever to what a state of the track asks for. */
+  public Sized target(Lever lever, Column column, boolean fewer) {
+    if (lever == Lever.CAMBER) {
+      return move(lever, Sizes.camberFor(column), End.ALREADY_THERE);
+    }
+    int asked = Sizes.casterFor(column);
+    int positions = Math.max(0, asked - (fewer ? 1 : 0));
+    End short0 = positions < asked ? End.DRIVER : End.ALREADY_THERE;
+    return move(lever, casterStep().times(positions), short0);
+  }
+
+  /** The move of one correction: one position, or two. */
+  public Sized correction(Lever lever, Direction direction, int steps, Optional<Mark> mark) {
+    double sign = direction == Direction.MORE ? 1 : -1;
+    Degrees wanted = present(lever).plus(step(lever).times(sign * steps));
+    Degrees least = lever == Lever.CAMBER ? Sizes.CAMBER_LEAST : casterEnd(-1);
+    Degrees most = lever == Lever.CAMBER ? Sizes.CAMBER_MOST : casterEnd(1);
+    if (mark.isPresent()) {
+      Degrees stop = Sizes.camberAt(mark.get());
+      if (sign < 0 && stop.exceeds(wanted)) {
+        return stopped(lever, direction, stop, End.MARK);
+      }
+      if (sign > 0 && wanted.exceeds(stop)) {
+        return stopped(lever, direction, stop, End.MARK);
+      }
+    }
+    if (least.exceeds(wanted)) {
+      return stopped(lever, direction, least, End.RANGE);
+    }
+    if (wanted.exceeds(most)) {
+      return stopped(lever, direction, most, End.RANGE);
+    }
+    return move(lever, wanted, End.ALREADY_THERE);
+  }
+
+  /** The lever where it stands. */
+  public Sized stay(Lever lever, End end) {
+    return new Sized(Direction.HOLD, Degrees.ZERO, 0, shown(lever, present(lever)), end);
+  }
+
+  /** What one position moves, measured or assumed. */
+  public Degrees step(Lever lever) {
+    return lever == Lever.CAMBER ? camberStep() : casterStep();
+  }
+
+  /** Whether the size of a position was measured on this kart. */
+  public boolean measured(Lever lever) {
+    return lever == Lever.CAMBER
+        ? kart.eccentrics().camberPerPosition() != null
+        : kart.eccentrics().casterPerPosition() != null;
+  }
+
+  /** The setting now: camber absolute, caster from neutral. */
+  public Degrees present(Lever lever) {
+    return lever == Lever.CAMBER
+        ? kart.camber().map(Sides::middle).orElse(Degrees.ZERO)
+        : kart.casterFromNeutral().orElse(Degrees.ZERO);
+  }
+
+  /** A move that a limit cut short; a kart already past the limit is not moved back to it. */
+  private Sized stopped(Lever lever, Direction direction, Degrees stop, End end) {
+    Degrees way = stop.minus(present(lever));
+    boolean past = direction == Direction.MORE ? way.value() < 0 : way.value() > 0;
+    Sized sized = past ? stay(lever, end) : move(lever, stop, end);
+    return new Sized(sized.direction(), sized.degrees(), sized.positions(), sized.target(), end);
+  }
+
+  private Sized move(Lever lever, Degrees wanted, End nothingLeft) {
+    Degrees way = wanted.minus(present(lever));
+    double positions = Math.abs(way.value()) / step(lever).value();
+    boolean small = Sizes.LEAST_MOVE.exceeds(way.size());
+    if (lever == Lever.CASTER) {
+      // Caster is set by whole positions, so half a position is the least that can be meant.
+      positions = Math.rint(positions);
+      small = positions == 0;
+    }
+    if (small) {
+      return stay(lever, nothingLeft);
+    }
+    Degrees size = lever == Lever.CASTER ? step(lever).times(positions) : way.size();
+    Degrees end = present(lever).plus(way.value() > 0 ? size : size.times(-1));
+    return new Sized(
+        way.value() > 0 ? Direction.MORE : Direction.LESS,
+        size,
+        Math.round(positions * 10) / 10.0,
+        shown(lever, end),
+        End.NONE);
+  }
+
+  /** Where both sides end, in the reference that the kart's own readings have. */
+  private Sides shown(Lever lever, Degrees end) {
+    if (lever == Lever.CASTER && kart.absolute() && kart.caster().isPresent()) {
+      return Sides.both(kart.caster().get().middle().plus(end.minus(present(lever))));
+    }
+    return Sides.both(end);
+  }
+
+  private Degrees casterEnd(int sign) {
+    return casterStep().times(sign * (double) Sizes.CASTER_POSITIONS);
+  }
+
+  private Degrees camberStep() {
+    Degrees own = kart.eccentrics().camberPerPosition();
+    return own == null ? Sizes.CAMBER_STEP : own;
+  }
+
+  private Degrees casterStep() {
+    Degrees own = kart.eccentrics().casterPerPosition();
+    return own == null ? Sizes.CASTER_STEP : own;
+  }
+}

@@ -1,0 +1,169 @@
+package insidelift.shared.advice;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import insidelift.shared.CheckKind;
+import insidelift.shared.Direction;
+import insidelift.shared.Kind;
+import insidelift.shared.Lever;
+import insidelift.shared.Status;
+import java.util.List;
+
+/**
+ * What a consultation ends in: what to do now, why, with what care, and what else could be. The
+ * record's shape is the shape of its JSON.
+ *
+ * @param schema the version of the shape
+ * @param status what it comes to
+ * @param firstChecks what comes before any lever, the blocking ones first
+ * @param findings what the answers say about the front end, with the evidence
+ * @param suggestions at most one entry for each lever
+ * @param decisions who outranked whom, each in a sentence
+ * @param alternatives other levers worth a look
+ * @param unexplained answers that nothing here explains
+ * @param wouldHelp questions still open, the most useful first
+ * @param assumed what was taken for granted because it was not told
+ */
+public record Advice(
+    int schema,
+    Status status,
+    List<Check> firstChecks,
+    List<FoundOut> findings,
+    List<Suggestion> suggestions,
+    List<Decision> decisions,
+    List<OtherLever> alternatives,
+    List<Observation> unexplained,
+    List<Open> wouldHelp,
+    List<String> assumed) {
+
+  /** The version of the advice's shape that this build writes. */
+  public static final int SCHEMA = 1;
+
+  /**
+   * Something to put right or to look at first.
+   *
+   * @param id the note's id
+   * @param kind how much it stops
+   * @param question the safety question it is about, where nobody has answered it
+   * @param what the matter in a few words
+   * @param why why it comes first
+   * @param action what to do
+   * @param sources the published sources, or common practice
+   */
+  @JsonInclude(JsonInclude.Include.NON_EMPTY)
+  public record Check(
+      String id,
+      CheckKind kind,
+      String question,
+      String what,
+      String why,
+      String action,
+      List<String> sources) {}
+
+  /**
+   * A finding with its evidence.
+   *
+   * @param id its word
+   * @param words the finding in plain words
+   * @param strength how sure, in words
+   * @param weight the summed evidence in decibans
+   * @param ledger the evidence that counted
+   */
+  public record FoundOut(
+      String id, String words, String strength, int weight, List<Weighed> ledger) {}
+
+  /**
+   * One piece of evidence.
+   *
+   * @param rule the rule that gave it
+   * @param weight its weight in decibans, negative against
+   * @param because the answers it rests on
+   * @param note the note it stands on
+   */
+  public record Weighed(String rule, int weight, List<String> because, String note) {}
+
+  /**
+   * What to do with one lever.
+   *
+   * @param lever the lever
+   * @param direction which way
+   * @param kind why
+   * @param first whether it is to be done now
+   * @param degrees how far, without sign
+   * @param target where each side ends
+   * @param positions how far in positions of the eccentric
+   * @param strength how sure, in words
+   * @param summary the whole in one sentence of under 140 characters
+   * @param heldBy the note that keeps the lever where it is; left out if it moves
+   * @param reasons why, each with note and source
+   * @param disputes what the trade does not agree on
+   * @param cautions what to beware of
+   * @param steps the job, step by step
+   * @param minutes how long the job takes
+   * @param confirm what the driver should feel if it worked
+   * @param undo when to take it back
+   */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record Suggestion(
+      Lever lever,
+      Direction direction,
+      Kind kind,
+      boolean first,
+      double degrees,
+      Settings target,
+      double positions,
+      String strength,
+      String summary,
+      String heldBy,
+      List<Reason> reasons,
+      List<Dispute> disputes,
+      List<String> cautions,
+      List<String> steps,
+      Minutes minutes,
+      List<String> confirm,
+      List<String> undo) {
+
+    /** Whether the lever moves. */
+    public boolean moves() {
+      return direction != Direction.HOLD;
+    }
+  }
+
+  /** Where each side ends, in degrees, and what zero means there. */
+  public record Settings(double left, double right, String reference) {}
+
+  /** How long the job takes, from and to, in minutes. */
+  public record Minutes(int from, int to) {}
+
+  /**
+   * A link of the chain from answers to a change.
+   *
+   * @param note the note's id
+   * @param rule the rule that spoke
+   * @param because the answers and findings it rests on
+   * @param text the claim
+   * @param why the mechanism or experience behind it
+   * @param sources the published sources, or common practice
+   */
+  public record Reason(
+      String note,
+      String rule,
+      List<String> because,
+      String text,
+      String why,
+      List<String> sources) {}
+
+  /** What the trade does not agree on: the note, and the sides and the decider as it has them. */
+  public record Dispute(String note, List<String> sides) {}
+
+  /** Who decided: the note, what it says, and the claims that had to give way. */
+  public record Decision(String note, String text, List<String> over) {}
+
+  /** Another lever: its note, what it is, the first move, and why it is named. */
+  public record OtherLever(String lever, String what, String action, String why) {}
+
+  /** An answer in plain words. */
+  public record Observation(String question, String value, String words) {}
+
+  /** A question that is still open. */
+  public record Open(String question, String ask, String why) {}
+}

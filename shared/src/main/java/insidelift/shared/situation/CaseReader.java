@@ -1,0 +1,267 @@
+package insidelift.shared.situation;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import insidelift.shared.Degrees;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.Vocabulary.NumberAnswer;
+import insidelift.shared.Vocabulary.Question;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.HashSet;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Reads case files. It accepts only what the vocabulary knows and refuses the rest in one sentence
+ * that names the place, as in {@code answers.water: "soaked" is not one of dry, damp, wet,
+ * standing}.
+ */
+public final class CaseReader {
+
+  /** The version of the case file that this build reads and writes. */
+  public static final int SCHEMA = 1;
+
+  private static final Set<String> TOP = Set.of("schema", "answers", "kart");
+  private static final Set<String> KART = Set.of("camber", "caster", "eccentrics", "geometry");
+  private static final Set<String> SIDES = Set.of("left", "right");
+  private static final Set<String> CASTER = Set.of("left", "right", "reference", "neutral");
+  private static final Set<String> PER_POSITION = Set.of("camberPerPosition", "casterPerPosition");
+  private static final Set<String> EDGES = Set.of("inner", "middle", "outer");
+
+  /** Camber beyond this is a typing error: ten times what a kart runs (common practice). */
+  private static final double CAMBER_MAX = 10;
+
+  /** Caster beyond this is a typing error: published baselines end a little over 20 degrees. */
+  private static final double CASTER_MAX = 40;
+
+  private final Vocabulary vocabulary;
+
+  /** A reader of files in the words of a vocabulary. */
+  public CaseReader(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  /**
+   * The situation that a file describes.
+   *
+   * @throws CaseProblem if the file cannot be used; the message names the place
+   * @throws IOException if the stream fails
+   */
+  public Situation read(InputStream in) throws IOException, CaseProblem {
+    return situation(JsonInput.read(in));
+  }
+
+  /** The situation that a text describes. */
+  public Situation read(String text) throws CaseProblem {
+    return situation(JsonInput.read(text));
+  }
+
+  private Situation situation(JsonPlace file) throws CaseProblem {
+    file.object(TOP);
+    JsonPlace schema = file.need("schema");
+    if (!schema.node().isIntegralNumber() || schema.node().asLong() != SCHEMA) {
+      throw schema.problem(
+          "%s is not known; this build reads schema %d"
+              .formatted(Printable.shown(schema.node().toString()), SCHEMA));
+    }
+    Optional<JsonPlace> kart = file.at("kart");
+    Situation known = Situation.UNKNOWN;
+    Optional<JsonPlace> answers = file.at("answers");
+    if (answers.isPresent()) {
+      known = answers(answers.get());
+    }
+    if (kart.isPresent()) {
+      known = known.with(kart(kart.get()));
+      checkReadings(known);
+    }
+    return known;
+  }
+
+  private Situation answers(JsonPlace answers) throws CaseProblem {
+    Set<String> keys = new HashSet<>();
+    for (Question question : vocabulary.questions()) {
+      keys.add(question.id());
+      if (question.number() != null) {
+        keys.add(question.number().key());
+      }
+    }
+    answers.object(keys);
+    Map<String, String> words = new LinkedHashMap<>();
+    Map<String, Double> numbers = new LinkedHashMap<>();
+    for (Iterator<String> names = answers.node().fieldNames(); names.hasNext(); ) {
+      String key = names.next();
+      JsonPlace place = answers.need(key);
+      if (place.node().isTextual() && place.word().equals(Vocabulary.UNKNOWN)) {
+        continue;
+      }
+      Optional<NumberAnswer> number = number(key);
+      if (number.isPresent()) {
+        NumberAnswer range = number.get();
+        numbers.put(key, place.number(range.min(), range.max(), range.unit()));
+      } else if (key.equals("front-temps") && place.node().isObject()) {
+        temperatures(place).ifPresent(pattern -> words.put(key, pattern));
+      } else {
+        words.put(key, value(vocabulary.question(key).orElseThrow(), place));
+      }
+    }
+    return resolved(answers, words, numbers);
+  }
+
+  private Optional<NumberAnswer> number(String key) {
+    return vocabulary.questions().stream()
+        .map(Question::number)
+        .filter(number -> number != null && number.key().equals(key))
+        .findFirst();
+  }
+
+  private static String value(Question question, JsonPlace place) throws CaseProblem {
+    String word = place.word();
+    if (question.value(word).isEmpty()) {
+      throw place.problem(
+          "%s is not one of %s"
+              .formatted(
+                  Printable.quoted(word),
+                  question.values().stream()
+                      .map(value -> value.id())
+                      .collect(Collectors.joining(", "))));
+    }
+    return word;
+  }
+
+  /** Turns numbers into the words they count as, and refuses a word that contradicts its number. */
+  private Situation resolved(
+      JsonPlace answers, Map<String, String> words, Map<String, Double> numbers)
+      throws CaseProblem {
+    boolean geared = "gears".equals(words.get("gearbox"));
+    for (Question question : vocabulary.questions()) {
+      Double number = question.number() == null ? null : numbers.get(question.number().key());
+      if (number == null) {
+        continue;
+      }
+      // A kart with a gearbox counts as high power whatever its kilowatts.
+      boolean gearedPower = question.id().equals("power") && geared;
+      String counted = gearedPower ? "high" : question.number().valueFor(number);
+      String said = words.putIfAbsent(question.id(), counted);
+      if (said != null && !said.equals(counted)) {
+        throw answers
+            .need(question.id())
+            .problem(
+                "\"%s\" contradicts %s %s, which counts as \"%s\""
+                    .formatted(
+                        said,
+                        question.number().key(),
+                        answers.node().get(question.number().key()).asText(),
+                        counted));
+      }
+    }
+    if (geared && !"high".equals(words.getOrDefault("power", "high"))) {
+      throw answers
+          .need("power")
+          .problem(
+              "\"%s\" contradicts gearbox \"gears\", which counts as \"high\""
+                  .formatted(words.get("power")));
+    }
+    if (geared) {
+      words.put("power", "high");
+    }
+    return new Situation(words, numbers, Kart.UNKNOWN);
+  }
+
+  private static Optional<String> temperatures(JsonPlace place) throws CaseProblem {
+    place.object(SIDES);
+    return EdgeTemperatures.pattern(edges(place.need("left")), edges(place.need("right")));
+  }
+
+  private static EdgeTemperatures edges(JsonPlace side) throws CaseProblem {
+    side.object(EDGES);
+    return new EdgeTemperatures(
+        celsius(side.need("inner")), celsius(side.need("middle")), celsius(side.need("outer")));
+  }
+
+  private static double celsius(JsonPlace place) throws CaseProblem {
+    return place.number(-20, 200, "degrees Celsius");
+  }
+
+  private static Kart kart(JsonPlace kart) throws CaseProblem {
+    kart.object(KART);
+    Optional<JsonPlace> camber = kart.at("camber");
+    Optional<JsonPlace> caster = kart.at("caster");
+    Optional<JsonPlace> geometry = kart.at("geometry");
+    boolean absolute = false;
+    Optional<Degrees> neutral = Optional.empty();
+    Sides casterSides = null;
+    if (caster.isPresent()) {
+      caster.get().object(CASTER);
+      absolute = reference(caster.get());
+      Optional<JsonPlace> zero = caster.get().at("neutral");
+      if (zero.isPresent()) {
+        neutral = Optional.of(degrees(zero.get(), CASTER_MAX));
+      }
+      casterSides = sides(caster.get(), CASTER_MAX);
+    }
+    Sides camberSides = camber.isPresent() ? sides(camber.get().object(SIDES), CAMBER_MAX) : null;
+    if (geometry.isPresent() && !geometry.get().node().isObject()) {
+      throw geometry.get().problem("this must be an object in braces");
+    }
+    Optional<JsonPlace> eccentrics = kart.at("eccentrics");
+    return new Kart(
+        Optional.ofNullable(camberSides),
+        Optional.ofNullable(casterSides),
+        absolute,
+        neutral,
+        eccentrics.isPresent() ? eccentrics(eccentrics.get()) : Eccentrics.UNKNOWN,
+        geometry.map(JsonPlace::node).map(JsonNode::deepCopy));
+  }
+
+  private static boolean reference(JsonPlace caster) throws CaseProblem {
+    Optional<JsonPlace> reference = caster.at("reference");
+    if (reference.isEmpty()) {
+      return false;
+    }
+    String word = reference.get().word();
+    return switch (word) {
+      case "neutral" -> false;
+      case "absolute" -> true;
+      default ->
+          throw reference
+              .get()
+              .problem(Printable.quoted(word) + " is not one of neutral, absolute");
+    };
+  }
+
+  private static Sides sides(JsonPlace pair, double max) throws CaseProblem {
+    return new Sides(degrees(pair.need("left"), max), degrees(pair.need("right"), max));
+  }
+
+  private static Degrees degrees(JsonPlace place, double max) throws CaseProblem {
+    return Degrees.of(place.number(-max, max, "degrees"));
+  }
+
+  private static Eccentrics eccentrics(JsonPlace place) throws CaseProblem {
+    place.object(PER_POSITION);
+    return new Eccentrics(
+        perPosition(place.at("camberPerPosition")), perPosition(place.at("casterPerPosition")));
+  }
+
+  private static Degrees perPosition(Optional<JsonPlace> place) throws CaseProblem {
+    // Published positions move a fraction of a degree to 1.5 degrees; 5 leaves room for odd stubs.
+    return place.isPresent() ? Degrees.of(place.get().number(0.05, 5, "degrees")) : null;
+  }
+
+  private static void checkReadings(Situation known) throws CaseProblem {
+    Kart kart = known.kart();
+    boolean differ =
+        !kart.camber().map(Sides::equal).orElse(true)
+            || !kart.caster().map(Sides::equal).orElse(true);
+    if (differ && known.answer("readings").filter("equal"::equals).isPresent()) {
+      throw new CaseProblem(
+          "answers.readings: \"equal\" contradicts the kart's own readings, whose sides differ by"
+              + " more than "
+              + Sides.EQUAL_WITHIN);
+    }
+  }
+}

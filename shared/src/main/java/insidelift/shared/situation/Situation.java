@@ -1,0 +1,78 @@
+package insidelift.shared.situation;
+
+import insidelift.shared.Answer;
+import insidelift.shared.Vocabulary;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Everything that is known before advice is given: the answers, by question, and the kart. A
+ * question that is not in the map is unknown. Numbers that were given (power in kW, minutes left)
+ * are kept beside the words they count as.
+ */
+public record Situation(Map<String, String> answers, Map<String, Double> numbers, Kart kart) {
+
+  /** Nothing known at all. */
+  public static final Situation UNKNOWN = new Situation(Map.of(), Map.of(), Kart.UNKNOWN);
+
+  /** Takes copies of the maps, in their order. */
+  public Situation {
+    answers = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(answers));
+    numbers = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(numbers));
+  }
+
+  /** A situation of answers alone. */
+  public static Situation of(Map<String, String> answers) {
+    return new Situation(answers, Map.of(), Kart.UNKNOWN);
+  }
+
+  /** The answer to a question, if it is known. */
+  public Optional<String> answer(String question) {
+    return Optional.ofNullable(answers.get(question));
+  }
+
+  /** The same situation with one more answer, or another one; {@code unknown} takes it out. */
+  public Situation with(String question, String value) {
+    Map<String, String> changed = new LinkedHashMap<>(answers);
+    Map<String, Double> left = new LinkedHashMap<>(numbers);
+    left.remove(question);
+    if (value.equals(Vocabulary.UNKNOWN)) {
+      changed.remove(question);
+    } else {
+      changed.put(question, value);
+    }
+    return new Situation(changed, left, kart);
+  }
+
+  /** The same situation with a number for a question, as the word it counts as. */
+  public Situation with(Vocabulary.Question question, double number) {
+    Situation changed = with(question.id(), question.number().valueFor(number));
+    Map<String, Double> more = new LinkedHashMap<>(changed.numbers);
+    more.put(question.number().key(), number);
+    return new Situation(changed.answers, more, kart);
+  }
+
+  /** The same answers for another kart. */
+  public Situation with(Kart other) {
+    return new Situation(answers, numbers, other);
+  }
+
+  /**
+   * The facts that rules read: the answers, and what the kart's own readings say about its two
+   * sides.
+   */
+  public List<Answer> facts(Vocabulary vocabulary) {
+    Map<String, String> all = new LinkedHashMap<>(answers);
+    if (kart.camber().isPresent() || kart.caster().isPresent()) {
+      boolean equal =
+          kart.camber().map(Sides::equal).orElse(true)
+              && kart.caster().map(Sides::equal).orElse(true);
+      all.put("readings", equal ? "equal" : "differ");
+    }
+    return all.entrySet().stream()
+        .map(known -> vocabulary.answer(known.getKey(), known.getValue()))
+        .toList();
+  }
+}
