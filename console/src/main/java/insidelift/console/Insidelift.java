@@ -7,6 +7,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 
 /** The command line: the consultation by itself, and a verb for everything else. */
@@ -40,7 +41,14 @@ public final class Insidelift implements Runnable {
 
   /** Runs the command line and exits with its code. */
   public static void main(String[] args) {
-    System.exit(run(args));
+    int code;
+    try {
+      code = run(args);
+    } catch (LinkageError e) {
+      System.err.println("insidelift: this build is incomplete: build it again (" + e + ")");
+      code = FAILED;
+    }
+    System.exit(code);
   }
 
   static int run(String... args) {
@@ -50,7 +58,8 @@ public final class Insidelift implements Runnable {
             .setOut(writer(System.out, "stdout.encoding"))
             .setErr(writer(System.err, "stderr.encoding"))
             .setCaseInsensitiveEnumValuesAllowed(true)
-            .setParameterExceptionHandler(Insidelift::misunderstood);
+            .setParameterExceptionHandler(Insidelift::misunderstood)
+            .setExecutionExceptionHandler(Insidelift::broke);
     int code = line.execute(args);
     return code == 0 ? top.consulted : code;
   }
@@ -65,6 +74,14 @@ public final class Insidelift implements Runnable {
     line.getErr().println("insidelift: " + Text.safe(String.valueOf(e.getMessage())));
     line.getErr().println("Try: " + line.getCommandSpec().qualifiedName() + " --help");
     return line.getCommandSpec().exitCodeOnInvalidInput();
+  }
+
+  private static int broke(Exception e, CommandLine line, ParseResult parsed) {
+    line.getErr()
+        .println(
+            "insidelift: a fault of this program, not of yours: "
+                + Text.safe(e.getClass().getSimpleName() + ": " + e.getMessage()));
+    return FAILED;
   }
 
   private static PrintWriter writer(java.io.PrintStream stream, String property) {

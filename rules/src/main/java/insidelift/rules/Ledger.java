@@ -134,14 +134,14 @@ public final class Ledger {
     add(new Contribution.Decision(speaking));
   }
 
-  /** The rule's note is a caution; {@code both} goes with any change. */
-  public void caution(String lever) {
-    add(new Contribution.Care(speaking, lever.equals("both") ? null : lever(lever)));
+  /** The rule's note is a caution; {@code both} goes with any change; lower places come first. */
+  public void caution(String lever, int place) {
+    add(new Contribution.Care(speaking, lever.equals("both") ? null : lever(lever), place));
   }
 
-  /** The rule's note is the job that makes the change. */
-  public void job() {
-    add(new Contribution.Job(speaking));
+  /** The rule's note has steps of the job; lower places come first. */
+  public void job(int place) {
+    add(new Contribution.Job(speaking, place));
   }
 
   private void add(Contribution contribution) {

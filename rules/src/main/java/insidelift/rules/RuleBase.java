@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import org.drools.core.impl.RuleBaseFactory;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
@@ -40,7 +41,10 @@ public final class RuleBase {
    * @throws IllegalStateException if the build holds no compiled rules
    */
   public static RuleBase load() {
-    RuleBase loaded = of(KieBaseBuilder.createKieBaseFromModel(models()));
+    RuleBase loaded =
+        of(
+            KieBaseBuilder.createKieBaseFromModel(
+                models(), RuleBaseFactory.newKnowledgeBaseConfiguration()));
     if (loaded.size() == 0) {
       throw new IllegalStateException("this build holds no compiled rules: build it again");
     }

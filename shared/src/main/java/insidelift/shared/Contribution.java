@@ -86,9 +86,9 @@ public sealed interface Contribution {
   /** A trade-off or decision to be said aloud. */
   record Decision(Origin by) implements Contribution {}
 
-  /** A caution that goes with a move of this lever, or of any where it is null. */
-  record Care(Origin by, Lever lever) implements Contribution {}
+  /** A caution that goes with a move of this lever, or of any where it is null, and its place. */
+  record Care(Origin by, Lever lever, int place) implements Contribution {}
 
-  /** The job that makes the change. */
-  record Job(Origin by) implements Contribution {}
+  /** Steps of the job that makes the change, and their place in it. */
+  record Job(Origin by, int place) implements Contribution {}
 }

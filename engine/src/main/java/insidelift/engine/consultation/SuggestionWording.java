@@ -7,12 +7,14 @@ import insidelift.engine.sizing.Sized.End;
 import insidelift.engine.sizing.Sizer;
 import insidelift.engine.sizing.Sizes;
 import insidelift.shared.Answer;
+import insidelift.shared.Contribution;
 import insidelift.shared.Contribution.Care;
 import insidelift.shared.Contribution.Job;
 import insidelift.shared.Contribution.Origin;
 import insidelift.shared.Direction;
 import insidelift.shared.Finding;
 import insidelift.shared.Lever;
+import insidelift.shared.Move;
 import insidelift.shared.Proposal;
 import insidelift.shared.advice.Advice.Dispute;
 import insidelift.shared.advice.Advice.Minutes;
@@ -21,11 +23,13 @@ import insidelift.shared.advice.Advice.Settings;
 import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.situation.Kart;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.ToIntFunction;
 
 /** Puts what becomes of one lever into words. */
 final class SuggestionWording {
@@ -65,7 +69,7 @@ final class SuggestionWording {
         reasons(verdict),
         disputes(claims),
         moves ? cautions(verdict.lever(), claims) : List.of(),
-        moves ? steps() : List.of(),
+        moves ? steps(verdict) : List.of(),
         moves ? new Minutes(Sizes.MINUTES_FROM, Sizes.MINUTES_TO) : null,
         moves ? sections(claims, "Feel") : List.of(),
         moves ? sections(claims, "Undo") : List.of());
@@ -112,7 +116,7 @@ final class SuggestionWording {
       return (verb + " %s toward %s on both sides, to %s: %s.")
           .formatted("camber", sized.degrees(), toward, sized.target().left().signed(), because);
     }
-    return (verb + " %s %s (about %s) on both sides: %s.")
+    return (verb + " %s (about %s) on both sides: %s.")
         .formatted("caster", positions(sized.positions(), way), sized.degrees(), because);
   }
 
@@ -196,7 +200,7 @@ final class SuggestionWording {
 
   private List<String> cautions(Lever lever, List<Note> claims) {
     List<String> cautions = new ArrayList<>(sections(claims, "Caution"));
-    for (Care care : decided.entries(Care.class)) {
+    for (Care care : ordered(Care.class, Care::place)) {
       if (care.lever() == null || care.lever() == lever) {
         String caution = notes.note(care.by().note()).text("Caution");
         if (!cautions.contains(caution)) {
@@ -207,16 +211,20 @@ final class SuggestionWording {
     return cautions;
   }
 
-  private List<String> steps() {
-    List<String> steps = new ArrayList<>();
-    for (Job job : decided.entries(Job.class)) {
-      for (String step : notes.note(job.by().note()).section("Steps")) {
-        if (!steps.contains(step)) {
-          steps.add(step);
-        }
-      }
-    }
-    return steps;
+  /** How to turn the eccentrics for this move, then the job that every move shares. */
+  private List<String> steps(Verdict verdict) {
+    Move move = new Move(verdict.lever().id(), verdict.sized().direction().id());
+    Set<String> steps = new LinkedHashSet<>();
+    ordered(Job.class, Job::place).stream()
+        .filter(job -> job.by().premises().stream().allMatch(move::equals))
+        .forEach(job -> steps.addAll(notes.note(job.by().note()).section("Steps")));
+    return List.copyOf(steps);
+  }
+
+  private <T extends Contribution> List<T> ordered(Class<T> type, ToIntFunction<T> place) {
+    return decided.entries(type).stream()
+        .sorted(Comparator.comparingInt(place).thenComparing(entry -> entry.by().rule()))
+        .toList();
   }
 
   private static List<String> sections(List<Note> claims, String heading) {

@@ -50,8 +50,8 @@ final class Lawful {
           Map.entry("leads", List.of("lever", "rank")),
           Map.entry("alternative", List.of("note")),
           Map.entry("decides", List.of()),
-          Map.entry("caution", List.of("lever or both")),
-          Map.entry("job", List.of()));
+          Map.entry("caution", List.of("lever or both", "number")),
+          Map.entry("job", List.of("number")));
 
   private final Vocabulary vocabulary;
   private final Set<String> questions;
