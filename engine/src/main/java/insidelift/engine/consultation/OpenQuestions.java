@@ -40,7 +40,7 @@ public final class OpenQuestions {
 
   /** The questions that can still matter, the most telling for the effort first. */
   public List<Question> ranked(Situation situation) {
-    Map<String, Double> scores = scores(situation, Set.of());
+    Map<String, Double> scores = scores(situation);
     return vocabulary.questions().stream()
         .filter(question -> scores.containsKey(question.id()))
         .sorted(
@@ -49,21 +49,16 @@ public final class OpenQuestions {
         .toList();
   }
 
-  private Map<String, Double> scores(Situation situation, Set<String> skipped) {
+  private Map<String, Double> scores(Situation situation) {
     Map<String, Answer> known =
         situation.facts(vocabulary).stream()
             .collect(Collectors.toMap(Answer::question, answer -> answer));
-    Set<String> findings = new HashSet<>();
-    Set<String> claims = new HashSet<>();
-    Set<IndexedRule> live = live(known, findings, claims);
     Map<String, Double> scores = new HashMap<>();
-    for (IndexedRule rule : live) {
+    for (IndexedRule rule : live(known)) {
       Set<String> open = new LinkedHashSet<>();
       for (Premise premise : rule.premises()) {
         if (premise.fact().equals("Answer")) {
-          questions(premise).stream()
-              .filter(id -> !known.containsKey(id) && !skipped.contains(id))
-              .forEach(open::add);
+          questions(premise).stream().filter(id -> !known.containsKey(id)).forEach(open::add);
         }
       }
       for (String question : open) {
@@ -74,8 +69,9 @@ public final class OpenQuestions {
   }
 
   /** The rules that can still come true and are still listened to. */
-  private Set<IndexedRule> live(
-      Map<String, Answer> known, Set<String> findings, Set<String> claims) {
+  Set<IndexedRule> live(Map<String, Answer> known) {
+    Set<String> findings = new HashSet<>();
+    Set<String> claims = new HashSet<>();
     Set<IndexedRule> live = new LinkedHashSet<>();
     boolean grew = true;
     while (grew) {
