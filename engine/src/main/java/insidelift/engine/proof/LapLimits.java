@@ -1,0 +1,25 @@
+package insidelift.engine.proof;
+
+/** What a lap-time file may hold: every limit of the reader, each with its reason. */
+final class LapLimits {
+
+  /** A day of laps is a few kilobytes; a megabyte is some other file. */
+  static final int FILE_BYTES = 1_000_000;
+
+  /** A run is one outing, some 10 to 30 laps; more than this is a season in one file. */
+  static final int LAPS = 500;
+
+  /** Shorter than a lap of any kart track: a split, or minutes where seconds were meant. */
+  static final double SHORTEST_SECONDS = 10.0;
+
+  /** An hour: an out-lap or in-lap may hold a long stop, but not a whole meeting. */
+  static final double LONGEST_SECONDS = 3600.0;
+
+  /** Lap numbers count laps of a day at most. */
+  static final int LAP_NUMBER = 9_999;
+
+  /** What of a user's text is repeated in an error: enough to find it, not enough to flood. */
+  static final int ECHO_CHARACTERS = 40;
+
+  private LapLimits() {}
+}
