@@ -151,8 +151,8 @@ final class Consultation {
       if (reply instanceof Reply.Chosen chosen) {
         session.answer(question.id(), chosen.value());
         return;
-      } else if (reply instanceof Reply.Number number) {
-        session.answer(question, number.number());
+      } else if (reply instanceof Reply.Measured measured) {
+        session.answer(question, measured.number());
         return;
       } else if (reply instanceof Reply.Back) {
         back();

@@ -15,7 +15,7 @@ sealed interface Reply {
   record Chosen(String value) implements Reply {}
 
   /** A number for a question that takes one. */
-  record Number(double number) implements Reply {}
+  record Measured(double number) implements Reply {}
 
   /** The word that explains the question is wanted. */
   record Explain() implements Reply {}
@@ -57,7 +57,7 @@ sealed interface Reply {
       return new Unclear(
           "That is outside %.0f to %.0f %s.".formatted(range.min(), range.max(), range.unit()));
     }
-    return new Number(number);
+    return new Measured(number);
   }
 
   private static Reply choice(Question question, String said) {

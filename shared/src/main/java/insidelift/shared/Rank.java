@@ -12,12 +12,12 @@ public enum Rank implements Named {
   ENTRY_EDGE("entry-edge"),
   /** The tyres show it, and their profile does not come back. */
   TYRES("tyres"),
-  /** The driver cannot hold the steering. */
-  CONTROL("control"),
   /** The state of the track names the lever. */
   TRACK("track"),
   /** The power class names the lever. */
   CLASS("class"),
+  /** The driver cannot hold the steering. */
+  CONTROL("control"),
   /** The phase that hurts most. */
   WORST_PHASE("worst-phase"),
   /** The earliest phase with a complaint: turn-in. */

@@ -16,6 +16,7 @@ import insidelift.shared.Lever;
 import insidelift.shared.Move;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary;
+import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.Situation;
 import java.util.Comparator;
@@ -31,7 +32,7 @@ import java.util.Set;
  */
 public final class Advisor {
 
-  /** One of these known is enough to say something; a fault says enough by itself. */
+  /** One of these known is enough to say something, and so is any answer of the safety checks. */
   private static final Set<String> ENOUGH =
       Set.of(
           "water",
@@ -114,9 +115,12 @@ public final class Advisor {
     if (fault) {
       return Status.FIX_FIRST;
     }
-    return situation.answers().keySet().stream().anyMatch(ENOUGH::contains)
-        ? null
-        : Status.NOT_ENOUGH;
+    return situation.answers().keySet().stream().anyMatch(this::enough) ? null : Status.NOT_ENOUGH;
+  }
+
+  private boolean enough(String question) {
+    return ENOUGH.contains(question)
+        || vocabulary.question(question).map(Question::safety).orElse(false);
   }
 
   private static List<Move> moves(List<Verdict> verdicts) {
