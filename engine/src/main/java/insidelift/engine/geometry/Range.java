@@ -1,0 +1,24 @@
+package insidelift.engine.geometry;
+
+/** The one form in which a number outside its range is refused. */
+final class Range {
+
+  private Range() {}
+
+  /**
+   * @throws RefusedInputException if the value is not within the bounds, both included, or not a
+   *     number
+   */
+  static void check(String place, double value, double least, double most, String unitAndReason) {
+    if (!(value >= least && value <= most)) {
+      throw new RefusedInputException(
+          place,
+          Printed.exact(value)
+              + " is outside "
+              + Printed.exact(Double.parseDouble(Printed.fixed(least, 2)))
+              + " to "
+              + Printed.exact(most)
+              + (unitAndReason.isEmpty() ? "" : " " + unitAndReason));
+    }
+  }
+}

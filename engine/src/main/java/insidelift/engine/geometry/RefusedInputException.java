@@ -1,0 +1,13 @@
+package insidelift.engine.geometry;
+
+/**
+ * An input that this package will not compute with. The message names the place and the reason and
+ * is meant for the user as it stands.
+ */
+public final class RefusedInputException extends IllegalArgumentException {
+  private static final long serialVersionUID = 1L;
+
+  RefusedInputException(String place, String reason) {
+    super(place + ": " + reason);
+  }
+}
