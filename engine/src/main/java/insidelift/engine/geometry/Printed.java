@@ -49,14 +49,17 @@ final class Printed {
   /** The text broken at spaces into lines of at most 80 columns, the later ones indented. */
   static List<String> wrapped(String text, String indent) {
     List<String> lines = new ArrayList<>();
-    StringBuilder line = new StringBuilder();
-    for (String word : text.split(" ", -1)) {
-      if (line.length() > 0 && line.length() + 1 + word.length() > COLUMNS) {
+    String margin = text.substring(0, text.length() - text.stripLeading().length());
+    StringBuilder line = new StringBuilder(margin);
+    String gap = "";
+    for (String word : text.strip().split(" ", -1)) {
+      if (!gap.isEmpty() && line.length() + gap.length() + word.length() > COLUMNS) {
         lines.add(line.toString());
         line = new StringBuilder(indent).append(word);
       } else {
-        line.append(line.length() == 0 || line.toString().equals(indent) ? "" : " ").append(word);
+        line.append(gap).append(word);
       }
+      gap = " ";
     }
     lines.add(line.toString());
     return lines;

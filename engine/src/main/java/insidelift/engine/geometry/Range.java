@@ -15,10 +15,15 @@ final class Range {
           place,
           Printed.exact(value)
               + " is outside "
-              + Printed.exact(Double.parseDouble(Printed.fixed(least, 2)))
+              + bound(least)
               + " to "
-              + Printed.exact(most)
+              + bound(most)
               + (unitAndReason.isEmpty() ? "" : " " + unitAndReason));
     }
+  }
+
+  /** A bound that was computed needs no more than a hundredth. */
+  private static String bound(double value) {
+    return Printed.exact(Double.parseDouble(Printed.fixed(value, 2)));
   }
 }
