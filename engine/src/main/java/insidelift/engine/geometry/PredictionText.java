@@ -90,11 +90,13 @@ final class PredictionText {
     String typical =
         Stream.of(Dimension.values())
             .filter(kart::isTypical)
-            .map(d -> d.key() + " " + Printed.exact(d.typical()) + d.unit())
+            .map(d -> d.key() + " " + Printed.exact(d.typical()))
             .collect(Collectors.joining(", "));
     if (!typical.isEmpty()) {
       lines.add("");
-      lines.addAll(Printed.wrapped("Typical, not measured on your kart: " + typical + ".", "  "));
+      lines.addAll(
+          Printed.wrapped(
+              "Typical, not measured on your kart (sources: --json): " + typical + ".", "  "));
     }
   }
 

@@ -78,7 +78,7 @@ class PredictionTest {
 
     assertThat(lines).allMatch(line -> line.length() <= 80);
     assertThat(lines).anyMatch(line -> line.startsWith("Trail 29.5 mm, scrub radius 60.2 mm"));
-    assertThat(lines).anyMatch(line -> line.startsWith("Typical, not measured on your kart: "));
+    assertThat(lines).anyMatch(line -> line.startsWith("Typical, not measured on your kart "));
   }
 
   @Test
