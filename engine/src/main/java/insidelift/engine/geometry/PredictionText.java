@@ -26,6 +26,7 @@ final class PredictionText {
     wheels(lines, prediction);
     loads(lines, prediction);
     ground(lines, prediction);
+    perDegree(lines);
     typical(lines, kart);
     return List.copyOf(lines);
   }
@@ -84,6 +85,19 @@ final class PredictionText {
               Printed.fixed(corner.effort().jackingNm(), 1),
               Printed.fixed(corner.effort().totalNm(), 1)));
     }
+  }
+
+  private static void perDegree(List<String> lines) {
+    SteeringArm arm = SteeringArm.TYPICAL;
+    lines.add("");
+    lines.addAll(
+        Printed.wrapped(
+            "A degree of camber moves toe by about "
+                + Printed.fixed(Math.abs(arm.toeOutTotalMm(1)), 1)
+                + " mm in all, a degree of caster the wheelbase by "
+                + Printed.fixed(Math.abs(arm.wheelbaseMm(1)), 1)
+                + " mm (typical steering arm and hub, provisional).",
+            "  "));
   }
 
   private static void typical(List<String> lines, KartGeometry kart) {
