@@ -16,12 +16,14 @@ public final class EccentricHardware {
   private static final String PLACE = "eccentrics";
   private static final int MOST_POSITIONS = 36;
   private static final double MOST_DEGREES = 10;
-  private static final List<String> PIVOTS = List.of("both", "top", "bottom");
 
+  private final MovedPivots pivots;
   private final List<WasherPosition> top;
   private final List<WasherPosition> bottom;
 
-  private EccentricHardware(List<WasherPosition> top, List<WasherPosition> bottom) {
+  private EccentricHardware(
+      MovedPivots pivots, List<WasherPosition> top, List<WasherPosition> bottom) {
+    this.pivots = pivots;
     this.top = List.copyOf(top);
     this.bottom = List.copyOf(bottom);
   }
@@ -44,19 +46,19 @@ public final class EccentricHardware {
    */
   public static EccentricHardware from(JsonNode node) {
     Fields fields = Fields.of(PLACE, node);
-    String pivots = fields.word("pivots", PIVOTS);
+    MovedPivots pivots = MovedPivots.named(fields.word("pivots", MovedPivots.words()));
     EccentricHardware hardware =
         fields.has("table") ? measured(fields, pivots) : clocked(fields, pivots);
     fields.refuseOthers();
     return hardware;
   }
 
-  private static EccentricHardware measured(Fields fields, String pivots) {
+  private static EccentricHardware measured(Fields fields, MovedPivots pivots) {
     List<WasherPosition> table = table(fields, "table");
     return switch (pivots) {
-      case "top" -> new EccentricHardware(table, List.of(WasherPosition.FIXED));
-      case "bottom" -> new EccentricHardware(List.of(WasherPosition.FIXED), table);
-      default -> new EccentricHardware(table, table(fields, "bottomTable"));
+      case TOP -> new EccentricHardware(pivots, table, List.of(WasherPosition.FIXED));
+      case BOTTOM -> new EccentricHardware(pivots, List.of(WasherPosition.FIXED), table);
+      case BOTH -> new EccentricHardware(pivots, table, table(fields, "bottomTable"));
     };
   }
 
@@ -81,7 +83,7 @@ public final class EccentricHardware {
     return positions;
   }
 
-  private static EccentricHardware clocked(Fields fields, String pivots) {
+  private static EccentricHardware clocked(Fields fields, MovedPivots pivots) {
     double throwOverSpacing =
         fields.number("throwMm", 0.1, 10, "mm (provisional)")
             / fields.number("pivotSpacingMm", 30, 120, "mm (provisional)");
@@ -89,8 +91,9 @@ public final class EccentricHardware {
     List<Double> angles = angles(fields);
     List<WasherPosition> fixed = List.of(WasherPosition.FIXED);
     return new EccentricHardware(
-        pivots.equals("bottom") ? fixed : washer(angles, throwOverSpacing, camberOnly, 1),
-        pivots.equals("top") ? fixed : washer(angles, throwOverSpacing, camberOnly, -1));
+        pivots,
+        pivots == MovedPivots.BOTTOM ? fixed : washer(angles, throwOverSpacing, camberOnly, 1),
+        pivots == MovedPivots.TOP ? fixed : washer(angles, throwOverSpacing, camberOnly, -1));
   }
 
   private static List<Double> angles(Fields fields) {
@@ -119,6 +122,11 @@ public final class EccentricHardware {
       positions.add(WasherPosition.clocked(name, angle, throwOverSpacing, camberOnly, sign));
     }
     return positions;
+  }
+
+  /** Which pivots have a washer. */
+  public MovedPivots pivots() {
+    return pivots;
   }
 
   /** The first position of each washer: with equal washers these cancel, the neutral setting. */

@@ -114,6 +114,8 @@ public enum Mechanism {
             SteeringArm.TYPICAL.armLengthMm(),
             false,
             SteeringArm.TYPICAL.hubHeightMm(),
+            SteeringArm.TYPICAL.pivotSpacingMm(),
+            SteeringArm.TYPICAL.moved(),
             SteeringArm.TYPICAL.discMm());
 
     static Situation of(KartGeometry kart, double steerDeg, double lateralG) {

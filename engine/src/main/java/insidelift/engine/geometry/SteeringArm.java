@@ -10,6 +10,9 @@ import com.fasterxml.jackson.databind.JsonNode;
  * @param armLengthMm steering arm, from the kingpin axis to the joint, mm, 50 to 200
  * @param behindKingpin whether the arm points rearward; otherwise forward
  * @param hubHeightMm height of the hub above the lower pivot, mm, 0 to 80
+ * @param pivotSpacingMm from the lower to the upper pivot, mm, 30 to 120
+ * @param moved which pivots the eccentrics move: the kingpin turns about the other one, or about
+ *     the middle when both are turned against each other
  * @param discMm diameter of the disc or wheel that toe is read over, mm, 100 to 600
  */
 public record SteeringArm(
@@ -17,10 +20,16 @@ public record SteeringArm(
     double armLengthMm,
     boolean behindKingpin,
     double hubHeightMm,
+    double pivotSpacingMm,
+    MovedPivots moved,
     double discMm) {
 
-  /** 30 mm up, a 100 mm arm behind the kingpin, hub 30 mm up, 280 mm disc: typical, provisional. */
-  public static final SteeringArm TYPICAL = new SteeringArm(30, 100, true, 30, 280);
+  /**
+   * Tie-rod and hub 30 mm above the lower pivot, a 100 mm arm behind the kingpin, 60 mm between the
+   * pivots, the top one moved, a 280 mm disc: typical, provisional.
+   */
+  public static final SteeringArm TYPICAL =
+      new SteeringArm(30, 100, true, 30, 60, MovedPivots.TOP, 280);
 
   private static final String PLACE = "steeringArm";
 
@@ -31,12 +40,14 @@ public record SteeringArm(
     Range.check(PLACE + ".tieRodHeightMm", tieRodHeightMm, -20, 60, "mm (provisional)");
     Range.check(PLACE + ".armLengthMm", armLengthMm, 50, 200, "mm (provisional)");
     Range.check(PLACE + ".hubHeightMm", hubHeightMm, 0, 80, "mm (provisional)");
+    Range.check(PLACE + ".pivotSpacingMm", pivotSpacingMm, 30, 120, "mm (provisional)");
     Range.check(PLACE + ".discMm", discMm, 100, 600, "mm (provisional)");
   }
 
   /**
-   * Reads {@code {tieRodHeightMm, armLengthMm, behindKingpin, hubHeightMm, discMm}}; what is left
-   * out is typical.
+   * Reads {@code {tieRodHeightMm, armLengthMm, behindKingpin, hubHeightMm, pivotSpacingMm, moved,
+   * discMm}}, {@code moved} one of {@code top}, {@code bottom}, {@code both}; what is left out is
+   * typical.
    *
    * @throws RefusedInputException if it is not such an object or a measure is outside its range
    */
@@ -48,6 +59,10 @@ public record SteeringArm(
             number(fields, "armLengthMm", TYPICAL.armLengthMm),
             fields.has("behindKingpin") ? fields.flag("behindKingpin") : TYPICAL.behindKingpin,
             number(fields, "hubHeightMm", TYPICAL.hubHeightMm),
+            number(fields, "pivotSpacingMm", TYPICAL.pivotSpacingMm),
+            fields.has("moved")
+                ? MovedPivots.named(fields.word("moved", MovedPivots.words()))
+                : TYPICAL.moved,
             number(fields, "discMm", TYPICAL.discMm));
     fields.refuseOthers();
     return arm;
@@ -57,14 +72,19 @@ public record SteeringArm(
     return fields.has(key) ? fields.number(key) : typical;
   }
 
+  /** The same arm with the eccentrics at other pivots. */
+  public SteeringArm moving(MovedPivots pivots) {
+    return new SteeringArm(
+        tieRodHeightMm, armLengthMm, behindKingpin, hubHeightMm, pivotSpacingMm, pivots, discMm);
+  }
+
   /**
-   * Toe-out gained per wheel, degrees, by a camber change at the top pivot with the tie-rod left
-   * alone: height × change / arm length, out with the arm behind the kingpin and in with it ahead
-   * (derived, small angles). For a bottom eccentric heights count from the upper pivot: not
-   * covered.
+   * Toe-out gained per wheel, degrees, by a camber change with the tie-rod left alone: height above
+   * the point that stays × change / arm length, out with the arm behind the kingpin and in with it
+   * ahead (derived, small angles).
    */
   public double toeOutDeg(double camberDeg) {
-    double out = tieRodHeightMm * camberDeg / armLengthMm;
+    double out = aboveStillPoint(tieRodHeightMm) * camberDeg / armLengthMm;
     return (behindKingpin ? out : -out) + 0.0;
   }
 
@@ -74,10 +94,14 @@ public record SteeringArm(
   }
 
   /**
-   * Change of the wheelbase, mm, by a caster change at the top pivot: − hub height × tan(change)
-   * (derived); about nought when top and bottom are turned against each other.
+   * Change of the wheelbase, mm, by a caster change: − height of the hub above the point that stays
+   * × tan(change) (derived); about nought when top and bottom are turned against each other.
    */
   public double wheelbaseMm(double casterDeg) {
-    return -hubHeightMm * Math.tan(Math.toRadians(casterDeg)) + 0.0;
+    return -aboveStillPoint(hubHeightMm) * Math.tan(Math.toRadians(casterDeg)) + 0.0;
+  }
+
+  private double aboveStillPoint(double heightMm) {
+    return heightMm - moved.stillShare() * pivotSpacingMm;
   }
 }

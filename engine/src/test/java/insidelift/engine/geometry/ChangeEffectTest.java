@@ -63,7 +63,7 @@ class ChangeEffectTest {
 
   @Test
   void toe_and_wheelbase_follow_the_steering_arm_given() {
-    SteeringArm ahead = new SteeringArm(20, 80, false, 40, 300);
+    SteeringArm ahead = new SteeringArm(20, 80, false, 40, 60, MovedPivots.TOP, 300);
     ChangeEffect effect = ChangeEffect.of(TYPICAL, 1, 1, ahead, List.of(Corner.SLOW));
 
     assertThat(effect.toeOutTotalMm())
@@ -114,7 +114,7 @@ class ChangeEffectTest {
 
   @Test
   void a_steering_arm_that_cannot_be_is_refused() {
-    assertThatThrownBy(() -> new SteeringArm(30, 0, true, 30, 280))
+    assertThatThrownBy(() -> new SteeringArm(30, 0, true, 30, 60, MovedPivots.TOP, 280))
         .hasMessage("steeringArm.armLengthMm: 0 is outside 50 to 200 mm (provisional)");
   }
 }

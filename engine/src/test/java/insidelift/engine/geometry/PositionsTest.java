@@ -185,7 +185,7 @@ class PositionsTest {
       delimiter = '|',
       quoteCharacter = '~',
       value = {
-        "{'pivots':'side'} | eccentrics.pivots: \"side\" is not one of both, top, bottom",
+        "{'pivots':'side'} | eccentrics.pivots: \"side\" is not one of top, bottom, both",
         "{'pivots':'top','throwMm':0,'pivotSpacingMm':55,'positions':8} | eccentrics.throwMm: 0 is"
             + " outside 0.1 to 10 mm (provisional)",
         "{'pivots':'top','throwMm':1,'pivotSpacingMm':55,'positions':2.5} | eccentrics.positions:"

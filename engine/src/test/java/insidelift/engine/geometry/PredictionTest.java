@@ -118,6 +118,17 @@ class PredictionTest {
     assertThat(arm.toeOutTotalMm(0.5)).isCloseTo(1.47, within(5e-3));
     assertThat(arm.wheelbaseMm(1)).isCloseTo(-0.52, within(5e-3));
     assertThat(arm.wheelbaseMm(3)).isCloseTo(-1.57, within(5e-3));
-    assertThat(new SteeringArm(30, 100, false, 30, 280).toeOutDeg(0.5)).isNegative();
+    assertThat(new SteeringArm(30, 100, false, 30, 60, MovedPivots.TOP, 280).toeOutDeg(0.5))
+        .isNegative();
+  }
+
+  @Test
+  void opposed_washers_leave_the_wheelbase_and_a_bottom_washer_moves_toe_the_other_way() {
+    SteeringArm low = new SteeringArm(10, 100, true, 30, 60, MovedPivots.TOP, 280);
+
+    assertThat(low.moving(MovedPivots.BOTH).wheelbaseMm(1)).isCloseTo(0, within(1e-12));
+    assertThat(low.moving(MovedPivots.BOTTOM).wheelbaseMm(1)).isCloseTo(0.52, within(5e-3));
+    assertThat(low.toeOutDeg(1)).isCloseTo(0.1, within(1e-12));
+    assertThat(low.moving(MovedPivots.BOTTOM).toeOutDeg(1)).isCloseTo(-0.5, within(1e-12));
   }
 }
