@@ -33,8 +33,10 @@ public record BothSides(double left, double right) {
     return side == Side.LEFT ? left : right;
   }
 
-  BothSides plus(double change) {
-    return new BothSides(left + change, right + change);
+  /** Both sides the same: the middle between them, and a change. */
+  BothSides middlePlus(double change) {
+    double middle = (left + right) / 2 + change;
+    return new BothSides(middle, middle);
   }
 
   /** Left less right. */

@@ -2,7 +2,6 @@ package insidelift.engine.geometry;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import insidelift.shared.Degrees;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -73,7 +72,8 @@ public record CamberByLaser(
   }
 
   /**
-   * The same readings with those to aim at.
+   * The same readings with those to aim at: the middle of both sides and the change, so that they
+   * end up equal.
    *
    * @param changeDeg advised change of camber on both sides, degrees
    * @throws RefusedInputException if a camber would leave ±10°
@@ -84,7 +84,7 @@ public record CamberByLaser(
         distanceMm,
         dotMm,
         camberDeg,
-        Optional.of(ofCamber(beam, distanceMm, camberDeg.plus(changeDeg))));
+        Optional.of(ofCamber(beam, distanceMm, camberDeg.middlePlus(changeDeg))));
   }
 
   @Override
@@ -120,7 +120,8 @@ public record CamberByLaser(
           Printed.left(side.word() + ":", 7)
               + dot(dotMm.of(side))
               + ", camber "
-              + Degrees.of(camberDeg.of(side)).signed());
+              + Printed.signed(camberDeg.of(side), 2)
+              + "°");
     }
     String complaint = camberDeg.complaint("camber");
     if (!complaint.isEmpty()) {

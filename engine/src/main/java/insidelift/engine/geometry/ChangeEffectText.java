@@ -107,10 +107,10 @@ final class ChangeEffectText {
       return "toe: measure and reset";
     }
     return "toe moves "
-        + Printed.fixed(Math.abs(out), 1)
-        + " mm "
         + (out > 0 ? "out" : "in")
-        + " in all over a "
+        + " by "
+        + Printed.fixed(Math.abs(out), 1)
+        + " mm, both wheels together over a "
         + Printed.exact(effect.arm().discMm())
         + " mm disc: reset it";
   }

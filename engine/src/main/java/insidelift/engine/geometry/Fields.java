@@ -15,6 +15,9 @@ final class Fields {
 
   private static final int SCHEMA = 1;
 
+  /** What still fits a column of the answer. */
+  private static final int LONGEST_TEXT = 16;
+
   private final String place;
   private final JsonNode node;
   private final Set<String> known = new HashSet<>();
@@ -97,7 +100,12 @@ final class Fields {
     if (!value.isTextual() || value.textValue().isBlank()) {
       throw new RefusedInputException(placeOf(key), "must be a text, not " + named(value));
     }
-    return value.textValue();
+    String text = value.textValue();
+    if (text.length() > LONGEST_TEXT || text.chars().anyMatch(Character::isISOControl)) {
+      throw new RefusedInputException(
+          placeOf(key), "must be at most " + LONGEST_TEXT + " printable characters");
+    }
+    return text;
   }
 
   /** One of a few words. */

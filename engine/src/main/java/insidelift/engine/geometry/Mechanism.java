@@ -1,8 +1,10 @@
 package insidelift.engine.geometry;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * A mechanical reason that a rule may give, with a sign that can be computed: what more of a lever
@@ -48,6 +50,11 @@ public enum Mechanism {
   /** Its word in a note, as in {@code caster-lift}. */
   public String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** The mechanism of that word, if there is one. */
+  public static Optional<Mechanism> named(String word) {
+    return Arrays.stream(values()).filter(m -> m.word().equals(word)).findFirst();
   }
 
   /** +1 if more of the lever raises the quantity, −1 if it lowers it. */

@@ -56,11 +56,11 @@ final class PositionsText {
       lines.addAll(Printed.wrapped("  - " + step, "    "));
     }
     if (advice.choices().size() > 1) {
-      lines.add("  next best:    top  bottom    camber    caster   missed by");
+      lines.add("  next best:           top           bottom    camber    caster   missed by");
       for (PositionChoice choice : advice.choices().subList(1, advice.choices().size())) {
         lines.add(
-            Printed.right(choice.to().top(), 19)
-                + Printed.right(choice.to().bottom(), 8)
+            Printed.right(choice.to().top(), 24)
+                + Printed.right(choice.to().bottom(), 17)
                 + Printed.right(degrees(choice.camberDeg()), 10)
                 + Printed.right(degrees(choice.casterDeg()), 10)
                 + Printed.right(Printed.fixed(choice.missDeg(), 2) + "°", 12));

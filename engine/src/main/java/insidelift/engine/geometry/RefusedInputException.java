@@ -8,6 +8,11 @@ public final class RefusedInputException extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
 
   RefusedInputException(String place, String reason) {
-    super(place + ": " + reason);
+    super(printable(place + ": " + reason));
+  }
+
+  /** A key or value quoted from a file must not steer the terminal that shows it. */
+  private static String printable(String message) {
+    return message.replaceAll("\\p{Cntrl}", "?");
   }
 }

@@ -83,7 +83,10 @@ final class StrictJson {
   }
 
   private static String firstLine(String message) {
-    return message.lines().findFirst().orElse("");
+    String line = message.lines().findFirst().orElse("");
+    // What follows tells a programmer which switch to throw.
+    int advice = line.indexOf(": enable ");
+    return advice < 0 ? line : line.substring(0, advice);
   }
 
   private static RefusedInputException refused(String place, String reason, Exception cause) {

@@ -27,8 +27,8 @@ class ChangeEffectTest {
     assertThat(ChangeEffect.of(TYPICAL, 0.5, 0).sentence())
         .isEqualTo(
             "Camber +0.5°: in a slow corner the outer front leans 2.89° into the turn instead of"
-                + " 3.35° and the inner 4.57° into the turn instead of 4.09°; toe moves 1.5 mm out"
-                + " in all over a 280 mm disc: reset it.");
+                + " 3.35° and the inner 4.57° into the turn instead of 4.09°; toe moves out by 1.5 mm,"
+                + " both wheels together over a 280 mm disc: reset it.");
   }
 
   @Test
@@ -70,7 +70,8 @@ class ChangeEffectTest {
         .isCloseTo(-2 * 300 * Math.sin(Math.toRadians(0.25)), within(1e-9));
     assertThat(effect.wheelbaseChangeMm())
         .isCloseTo(-40 * Math.tan(Math.toRadians(1)), within(1e-9));
-    assertThat(effect.sentence()).contains("mm in in all over a 300 mm disc");
+    assertThat(effect.sentence())
+        .contains("toe moves in by 2.6 mm, both wheels together over a 300 mm disc");
   }
 
   @Test

@@ -49,7 +49,7 @@ class ExampleFilesTest {
     assertThat(open("camber.gauge.json", Gauge::read).lines())
         .containsSubsequence(
             "Left and right camber differ by 0.34°, more than 0.25° (provisional): make them",
-            "Aim at: left dot 9.7 mm above the line, right dot 15.7 mm above the line on a");
+            "Aim at: dot 12.7 mm above the line on a board 1.0 m away, both sides.");
   }
 
   private static <T> T open(String name, BiFunction<InputStream, String, T> read) {

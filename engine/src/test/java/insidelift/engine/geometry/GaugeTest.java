@@ -42,8 +42,8 @@ class GaugeTest {
         .containsExactly(
             "Beam inboard, across the kart: above the line is positive camber of the emitting",
             "  wheel.",
-            "left:  dot on the line, camber 0.0°",
-            "right: dot on the line, camber 0.0°",
+            "left:  dot on the line, camber 0.00°",
+            "right: dot on the line, camber 0.00°",
             "Aim at: dot 8.7 mm above the line on a board 1.0 m away, both sides.");
   }
 
@@ -126,7 +126,7 @@ class GaugeTest {
   void a_gauge_file_is_answered() {
     assertThat(
             read("{'schema':1,'laser':{'distanceMm':1000,'beam':'inboard',"
-                    + "'dotMm':{'left':0,'right':6},'changeDeg':0.5}}")
+                    + "'dotMm':{'left':0,'right':0},'changeDeg':0.5}}")
                 .json()
                 .get("target")
                 .get("dotMm")

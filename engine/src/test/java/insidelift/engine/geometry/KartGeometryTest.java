@@ -79,7 +79,7 @@ class KartGeometryTest {
   @Test
   void what_is_not_json_is_refused() {
     assertThatThrownBy(() -> read("{\"schema\":1,\"geometry\":{\"casterDeg\":NaN}}"))
-        .hasMessageStartingWith("kart.json: not valid JSON: line 1, column ");
+        .hasMessage("kart.json: not valid JSON: line 1, column 40: Non-standard token 'NaN'");
     assertThatThrownBy(() -> read("{\"schema\":1,\"geometry\":{}} {}"))
         .hasMessageStartingWith("kart.json: not valid JSON: ");
     assertThatThrownBy(() -> read("")).hasMessage("kart.json: empty");
@@ -87,6 +87,12 @@ class KartGeometryTest {
         .hasMessageStartingWith("kart.json: not valid JSON: ");
     assertThatThrownBy(() -> read(" ".repeat(70_000)))
         .hasMessage("kart.json: longer than 65536 bytes");
+  }
+
+  @Test
+  void a_key_that_would_steer_the_terminal_is_quoted_harmlessly() {
+    assertThatThrownBy(() -> read("{\"schema\":1,\"geometry\":{},\"\\u001b[2J\":1}"))
+        .hasMessage("?[2J: unknown key");
   }
 
   @Test

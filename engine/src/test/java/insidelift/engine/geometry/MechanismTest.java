@@ -70,6 +70,7 @@ class MechanismTest {
   @Test
   void every_mechanism_has_a_word_for_the_notes() {
     assertThat(Mechanism.CASTER_LIFT.word()).isEqualTo("caster-lift");
-    assertThat(Mechanism.WIDER_FRONT_LIFT.word()).isEqualTo("wider-front-lift");
+    assertThat(Mechanism.named("wider-front-lift")).contains(Mechanism.WIDER_FRONT_LIFT);
+    assertThat(Mechanism.named("magic")).isEmpty();
   }
 }

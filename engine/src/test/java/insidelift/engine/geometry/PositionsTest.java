@@ -196,6 +196,8 @@ class PositionsTest {
         "{'pivots':'top','table':[{'name':'A','camberDeg':0,'casterDeg':0},"
             + "{'name':'A','camberDeg':1,'casterDeg':0}]} | eccentrics.table[1].name: \"A\" is"
             + " there twice",
+        "{'pivots':'top','table':[{'name':'the seventeenth..','camberDeg':0,'casterDeg':0}]} |"
+            + " eccentrics.table[0].name: must be at most 16 printable characters",
         "{'pivots':'top','throwMm':1,'pivotSpacingMm':55,'positions':8,'marks':3} |"
             + " eccentrics.marks: unknown key",
       })
