@@ -1,0 +1,158 @@
+package insidelift.engine.geometry;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.ByteArrayInputStream;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class KartGeometryTest {
+
+  @Test
+  void a_kart_file_gives_its_measures_and_leaves_the_others_typical() {
+    KartGeometry kart = read("{\"schema\":1,\"geometry\":{\"casterDeg\":15,\"massKg\":150.5}}");
+
+    assertThat(kart.value(Dimension.CASTER)).isEqualTo(15);
+    assertThat(kart.value(Dimension.MASS)).isEqualTo(150.5);
+    assertThat(kart.isTypical(Dimension.CASTER)).isFalse();
+    assertThat(kart.isTypical(Dimension.WHEELBASE)).isTrue();
+    assertThat(kart.value(Dimension.WHEELBASE)).isEqualTo(1068);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '~',
+      value = {
+        "{'wheelRadiusMm':0} | geometry.wheelRadiusMm: 0 is outside 90 to 160 mm (provisional;"
+            + " from the smallest children's wheels to beyond a 280 mm front tyre)",
+        "{'casterDeg':80} | geometry.casterDeg: 80 is outside 0 to 35 ° (provisional; published"
+            + " baselines run from about 8 to over 20 °)",
+        "{'frontTrackMm':600} | geometry.frontTrackMm: 600 is outside 712 to 1400 mm (track at"
+            + " least two thirds of the wheelbase, overall width at most 1400 mm: Motorsport UK"
+            + " National Competition Rules 2026, kart dimensions (as reported in an excerpt) 3.2,"
+            + " 3.4)",
+        "{'rollShareFront':1.2} | geometry.rollShareFront: 1.2 is outside 0 to 1 (a share)",
+        "{'caster':12} | geometry.caster: unknown key",
+        "{'casterDeg':'12'} | geometry.casterDeg: must be a number, not a text",
+        "{'casterDeg':null} | geometry.casterDeg: must be a number, not null",
+        "{'casterDeg':1e999} | geometry.casterDeg: must be a finite number",
+        "[] | geometry: must be an object, not an empty list",
+      })
+  void impossible_measures_are_refused_with_the_place_the_range_and_its_source(
+      String geometry, String message) {
+    String file = "{\"schema\":1,\"geometry\":" + geometry.replaceAll("'(\\w*)'", "\"$1\"") + "}";
+
+    assertThatThrownBy(() -> read(file))
+        .isInstanceOf(RefusedInputException.class)
+        .hasMessage(message);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '~',
+      value = {
+        "{} | schema: is missing",
+        "{\"schema\":2,\"geometry\":{}} | schema: must be 1, not 2",
+        "{\"schema\":\"1\",\"geometry\":{}} | schema: must be 1, not \"1\"",
+        "{\"schema\":1} | geometry: is missing",
+        "{\"schema\":1,\"geometry\":{},\"notes\":1} | notes: unknown key",
+        "[] | document: must be an object, not an empty list",
+      })
+  void a_file_of_another_shape_is_refused(String file, String message) {
+    assertThatThrownBy(() -> read(file)).hasMessage(message);
+  }
+
+  @Test
+  void a_key_written_twice_is_refused() {
+    assertThatThrownBy(
+            () -> read("{\"schema\":1,\"geometry\":{\"casterDeg\":12,\"casterDeg\":13}}"))
+        .hasMessage("kart.json: not valid JSON: line 1, column 51: Duplicate field 'casterDeg'");
+  }
+
+  @Test
+  void what_is_not_json_is_refused() {
+    assertThatThrownBy(() -> read("{\"schema\":1,\"geometry\":{\"casterDeg\":NaN}}"))
+        .hasMessage("kart.json: not valid JSON: line 1, column 40: Non-standard token 'NaN'");
+    assertThatThrownBy(() -> read("{\"schema\":1,\"geometry\":{}} {}"))
+        .hasMessageStartingWith("kart.json: not valid JSON: ");
+    assertThatThrownBy(() -> read("")).hasMessage("kart.json: empty");
+    assertThatThrownBy(() -> read("[".repeat(5000)))
+        .hasMessageStartingWith("kart.json: not valid JSON: ");
+    assertThatThrownBy(() -> read(" ".repeat(70_000)))
+        .hasMessage("kart.json: longer than 65536 bytes");
+  }
+
+  @Test
+  void a_key_that_would_steer_the_terminal_is_quoted_harmlessly() {
+    assertThatThrownBy(() -> read("{\"schema\":1,\"geometry\":{},\"\\u001b[2J\":1}"))
+        .hasMessage("?[2J: unknown key");
+  }
+
+  @Test
+  void a_missing_file_is_refused() {
+    assertThatThrownBy(() -> KartGeometry.read(Path.of("nowhere", "kart.json")))
+        .isInstanceOf(RefusedInputException.class)
+        .hasMessage(Path.of("nowhere", "kart.json") + ": no such file");
+  }
+
+  @Test
+  void the_bounds_themselves_are_accepted_and_just_beyond_is_not() {
+    KartGeometry kart = KartGeometry.typical();
+    for (Dimension dimension : Dimension.values()) {
+      assertThat(kart.with(dimension, dimension.most()).value(dimension))
+          .isEqualTo(dimension.most());
+      assertThatThrownBy(() -> kart.with(dimension, Math.nextUp(dimension.most())))
+          .hasMessageStartingWith("geometry." + dimension.key() + ": ");
+      assertThatThrownBy(() -> kart.with(dimension, Math.nextDown(dimension.least())))
+          .hasMessageStartingWith("geometry." + dimension.key() + ": ");
+    }
+  }
+
+  @Test
+  void every_measure_tells_where_its_range_and_its_typical_value_come_from() {
+    for (Dimension dimension : Dimension.values()) {
+      assertThat(dimension.rangeSource()).isNotBlank();
+      assertThat(dimension.typicalSource())
+          .as(dimension.key())
+          .containsAnyOf("2010, 461-469", "common practice");
+      assertThat(dimension.typical()).isBetween(dimension.least(), dimension.most());
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"12, 27.63", "15, 34.83", "18, 42.24"})
+  void trail_is_the_reference(double caster, double trail) {
+    assertThat(KartGeometry.typical().with(Dimension.CASTER, caster).trailMm())
+        .isCloseTo(trail, within(5e-3));
+  }
+
+  @Test
+  void scrub_radius_is_the_hub_offset_less_the_inclination_over_the_radius() {
+    KartGeometry upright = Karts.front(18, 11, 160, 130);
+
+    assertThat(upright.scrubRadiusMm())
+        .isCloseTo(160 - 130 * Math.tan(Math.toRadians(11)), within(1e-9));
+    assertThat(upright.with(Dimension.CAMBER, 2).scrubRadiusMm())
+        .isLessThan(upright.scrubRadiusMm());
+  }
+
+  @Test
+  void what_camber_gains_the_kingpin_inclination_loses() {
+    KartGeometry changed = KartGeometry.typical().changed(0.5, 1);
+
+    assertThat(changed.value(Dimension.CAMBER)).isEqualTo(0.5);
+    assertThat(changed.value(Dimension.KINGPIN_INCLINATION)).isEqualTo(6.0);
+    assertThat(changed.value(Dimension.CASTER)).isCloseTo(13.8, within(1e-12));
+  }
+
+  private static KartGeometry read(String json) {
+    return KartGeometry.read(new ByteArrayInputStream(json.getBytes(UTF_8)), "kart.json");
+  }
+}

@@ -1,0 +1,39 @@
+package insidelift.engine.geometry;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Random;
+
+/** Karts to test with. */
+final class Karts {
+
+  private Karts() {}
+
+  /** The typical kart with another front end. */
+  static KartGeometry front(double caster, double inclination, double camber) {
+    return KartGeometry.typical()
+        .with(Dimension.CASTER, caster)
+        .with(Dimension.KINGPIN_INCLINATION, inclination)
+        .with(Dimension.CAMBER, camber);
+  }
+
+  static KartGeometry front(
+      double caster, double inclination, double hubOffset, double wheelRadius) {
+    return front(caster, inclination, 0)
+        .with(Dimension.HUB_OFFSET, hubOffset)
+        .with(Dimension.WHEEL_RADIUS, wheelRadius);
+  }
+
+  /** Any kart that is accepted, with every measure drawn evenly from its range. */
+  static KartGeometry any(Random random) {
+    Map<Dimension, Double> given = new EnumMap<>(Dimension.class);
+    for (Dimension dimension : Dimension.values()) {
+      double least = dimension.least();
+      if (dimension == Dimension.FRONT_TRACK || dimension == Dimension.REAR_TRACK) {
+        least = 2.0 / 3.0 * given.get(Dimension.WHEELBASE);
+      }
+      given.put(dimension, least + random.nextDouble() * (dimension.most() - least));
+    }
+    return new KartGeometry(given);
+  }
+}

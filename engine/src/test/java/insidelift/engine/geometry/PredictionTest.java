@@ -1,0 +1,134 @@
+package insidelift.engine.geometry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class PredictionTest {
+
+  private static final KartGeometry TYPICAL = KartGeometry.typical();
+
+  @Test
+  void one_steer_gives_one_row_in_each_list() {
+    JsonNode json = Prediction.of(TYPICAL, List.of(20.0), List.of()).json();
+
+    assertThat(json.get("wheels")).hasSize(1);
+    assertThat(json.get("loads")).hasSize(1);
+    assertThat(json.get("leanToGround")).hasSize(1);
+    assertThat(json.get("steeringEffort")).hasSize(1);
+    assertThat(json.get("liftOffs")).hasSize(1);
+    assertThat(json.get("liftOffG").doubleValue())
+        .isEqualTo(json.get("liftOffs").get(0).get("liftOffG").doubleValue());
+  }
+
+  @Test
+  void no_steer_gives_the_usual_sweep_and_leaves_the_one_lift_off_open() {
+    JsonNode json = Prediction.of(TYPICAL, List.of(), List.of()).json();
+
+    assertThat(json.get("wheels")).hasSize(Prediction.USUAL_STEERS.size());
+    assertThat(json.get("loads")).hasSize(Prediction.USUAL_STEERS.size());
+    assertThat(json.get("liftOffG").isNull()).isTrue();
+  }
+
+  @Test
+  void the_json_has_the_documented_shape_and_unrounded_numbers() {
+    JsonNode json = Prediction.of(TYPICAL, List.of(20.0), List.of(0.39)).json();
+    JsonNode wheels = json.get("wheels").get(0);
+    JsonNode loads = json.get("loads").get(0);
+
+    assertThat(wheels.get("steerDeg").doubleValue()).isEqualTo(20);
+    assertThat(wheels.get("inner").get("camberDeg").doubleValue())
+        .isCloseTo(4.690018058589633, within(1e-9));
+    assertThat(wheels.get("heightDifferenceMm").doubleValue())
+        .isEqualTo(
+            wheels.get("outer").get("heightMm").doubleValue()
+                - wheels.get("inner").get("heightMm").doubleValue());
+    assertThat(json.get("trailMm").doubleValue()).isCloseTo(29.535, within(1e-3));
+    assertThat(json.get("scrubRadiusMm").doubleValue()).isCloseTo(60.188, within(1e-3));
+    assertThat(loads.fieldNames())
+        .toIterable()
+        .containsExactly(
+            "steerDeg",
+            "lateralG",
+            "rearOuterN",
+            "rearInnerN",
+            "frontInnerN",
+            "frontOuterN",
+            "rearInnerLiftMm",
+            "frameTwistDeg");
+  }
+
+  @Test
+  void every_typical_measure_is_marked_with_its_source() {
+    JsonNode json =
+        Prediction.of(TYPICAL.with(Dimension.CASTER, 12), List.of(5.0), List.of()).json();
+
+    assertThat(json.get("typical")).hasSize(Dimension.values().length - 1);
+    assertThat(json.get("typical").get(0).get("key").textValue()).isEqualTo("kpiDeg");
+    assertThat(json.get("typical").findValuesAsText("source")).allMatch(s -> !s.isBlank());
+  }
+
+  @Test
+  void the_text_fits_80_columns() {
+    List<String> lines = Prediction.of(TYPICAL, List.of(), List.of(0.5)).lines();
+
+    assertThat(lines).allMatch(line -> line.length() <= 80);
+    assertThat(lines).anyMatch(line -> line.startsWith("Trail 29.5 mm, scrub radius 60.2 mm"));
+    assertThat(lines).anyMatch(line -> line.startsWith("Typical, not measured on your kart "));
+  }
+
+  @Test
+  void both_fronts_lean_into_the_turn() {
+    CornerState corner = CornerState.of(TYPICAL, 20, 0.39);
+
+    assertThat(corner.innerLeanDeg()).isPositive();
+    assertThat(corner.outerLeanDeg()).isNegative();
+  }
+
+  @Test
+  void the_effort_is_trail_and_jacking() {
+    CornerState corner = CornerState.of(TYPICAL, 20, 0.39);
+    double lateral = 143.6 * 9.81 * 0.43 * 0.39;
+
+    assertThat(corner.effort().trailNm())
+        .isCloseTo(lateral * 0.130 * Math.tan(Math.toRadians(12.8)), within(1e-9));
+    assertThat(corner.effort().totalNm())
+        .isEqualTo(corner.effort().trailNm() + corner.effort().jackingNm());
+    assertThat(CornerState.of(TYPICAL, 20, 0).effort().trailNm()).isZero();
+    assertThat(CornerState.of(TYPICAL, 20, 0).effort().jackingNm()).isPositive();
+  }
+
+  @Test
+  void a_steer_outside_the_range_is_refused() {
+    assertThatThrownBy(() -> Prediction.of(TYPICAL, List.of(46.0), List.of()))
+        .hasMessage(
+            "steer: 46 is outside 0 to 45 ° (rotation about the kingpins, left turn positive;"
+                + " provisional)");
+  }
+
+  @Test
+  void toe_and_wheelbase_move_as_in_the_reference() {
+    SteeringArm arm = SteeringArm.TYPICAL;
+
+    assertThat(arm.toeOutDeg(0.5)).isCloseTo(0.150, within(5e-4));
+    assertThat(arm.toeOutTotalMm(0.5)).isCloseTo(1.47, within(5e-3));
+    assertThat(arm.wheelbaseMm(1)).isCloseTo(-0.52, within(5e-3));
+    assertThat(arm.wheelbaseMm(3)).isCloseTo(-1.57, within(5e-3));
+    assertThat(new SteeringArm(30, 100, false, 30, 60, MovedPivots.TOP, 280).toeOutDeg(0.5))
+        .isNegative();
+  }
+
+  @Test
+  void opposed_washers_leave_the_wheelbase_and_a_bottom_washer_moves_toe_the_other_way() {
+    SteeringArm low = new SteeringArm(10, 100, true, 30, 60, MovedPivots.TOP, 280);
+
+    assertThat(low.moving(MovedPivots.BOTH).wheelbaseMm(1)).isCloseTo(0, within(1e-12));
+    assertThat(low.moving(MovedPivots.BOTTOM).wheelbaseMm(1)).isCloseTo(0.52, within(5e-3));
+    assertThat(low.toeOutDeg(1)).isCloseTo(0.1, within(1e-12));
+    assertThat(low.moving(MovedPivots.BOTTOM).toeOutDeg(1)).isCloseTo(-0.5, within(1e-12));
+  }
+}
