@@ -29,7 +29,14 @@ import picocli.CommandLine.Spec;
       "2:the command line is not understood",
       "130:left with Ctrl-C"
     },
-    subcommands = {AdviseCommand.class, NotesCommand.class})
+    subcommands = {
+      AdviseCommand.class,
+      PredictCommand.class,
+      PositionsCommand.class,
+      GaugeCommand.class,
+      ProveCommand.class,
+      NotesCommand.class
+    })
 public final class Insidelift implements Runnable {
 
   /** A command failed: a file cannot be read or used. */

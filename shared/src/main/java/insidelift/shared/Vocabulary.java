@@ -119,8 +119,11 @@ public final class Vocabulary {
    * @param complaint whether it is something to complain of
    * @param fault whether it is a fault or must be set first
    * @param said the fault as a statement, for the screen of safety checks; null where it has none
+   * @param chance how often it is met among the answers, where they are far from alike: our guess,
+   *     which only orders questions; null for no guess
    */
-  public record Value(String id, String words, boolean complaint, boolean fault, String said) {}
+  public record Value(
+      String id, String words, boolean complaint, boolean fault, String said, Double chance) {}
 
   /**
    * How a number answers a question.

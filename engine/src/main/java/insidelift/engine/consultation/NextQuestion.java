@@ -161,15 +161,24 @@ public final class NextQuestion {
                     || values.contains(answers.getOrDefault(id, "")));
   }
 
-  /** The chance of one of these answers, faults being rare and the other answers alike. */
+  /** The chance of one of these answers: our guess where there is one, else faults are rare. */
   private static double chance(Question question, List<String> values) {
-    long faults = question.values().stream().filter(Value::fault).count();
-    double sound = 1 - FAULT_CHANCE * faults;
-    long others = question.values().size() - faults;
-    return values.stream()
-        .mapToDouble(
-            id ->
-                question.value(id).map(Value::fault).orElse(false) ? FAULT_CHANCE : sound / others)
-        .sum();
+    double guessed = 0;
+    double rest = 1;
+    int alike = 0;
+    for (Value value : question.values()) {
+      Double guess = value.chance() == null && value.fault() ? FAULT_CHANCE : value.chance();
+      if (guess == null) {
+        alike += values.contains(value.id()) ? 1 : 0;
+      } else {
+        rest -= guess;
+        guessed += values.contains(value.id()) ? guess : 0;
+      }
+    }
+    long unguessed =
+        question.values().stream()
+            .filter(value -> value.chance() == null && !value.fault())
+            .count();
+    return guessed + (unguessed == 0 ? 0 : rest * alike / unguessed);
   }
 }

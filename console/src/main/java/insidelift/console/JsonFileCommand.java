@@ -1,0 +1,54 @@
+package insidelift.console;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import insidelift.engine.geometry.RefusedInputException;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** A command that computes something and prints it as text or as JSON. */
+abstract class JsonFileCommand implements Callable<Integer> {
+
+  /** What was computed, both ways of showing it. */
+  record Result(JsonNode json, List<String> lines) {}
+
+  @Option(names = "--json", description = "print the result as JSON")
+  private boolean json;
+
+  @Spec private CommandSpec spec;
+
+  /** Computes the result; what it refuses is told to the user in the refusal's own words. */
+  abstract Result compute() throws IOException;
+
+  @Override
+  public final Integer call() throws IOException {
+    PrintWriter out = spec.commandLine().getOut();
+    Result result;
+    try {
+      result = compute();
+    } catch (RefusedInputException e) {
+      spec.commandLine().getErr().println("insidelift: " + Text.safe(e.getMessage()));
+      return Insidelift.FAILED;
+    }
+    if (json) {
+      out.println(pretty(result.json()));
+    } else {
+      result.lines().forEach(out::println);
+    }
+    out.flush();
+    return 0;
+  }
+
+  static String pretty(Object value) throws IOException {
+    return JsonMapper.builder()
+        .enable(SerializationFeature.INDENT_OUTPUT)
+        .build()
+        .writeValueAsString(value);
+  }
+}

@@ -1,0 +1,110 @@
+package insidelift.console;
+
+import insidelift.engine.proof.Feel;
+import insidelift.engine.proof.LapColumns;
+import insidelift.engine.proof.LapTimes;
+import insidelift.engine.proof.Proof;
+import insidelift.engine.proof.UnreadableLapTimes;
+import insidelift.shared.situation.Printable;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code prove BEFORE AFTER [AGAIN]}: whether a change made the laps quicker. */
+@Command(
+    name = "prove",
+    mixinStandardHelpOptions = true,
+    header = "Compares lap times before and after a change: keep it, undo it, or cannot tell.",
+    description = {
+      "",
+      "A lap file has one time a line, or \"lap,time\", in driving order with the out-lap first.",
+      "AGAIN is a third run with the change taken back; it is the best guard against a track that",
+      "changes by itself.",
+      ""
+    })
+final class ProveCommand implements Callable<Integer> {
+
+  @Parameters(index = "0", paramLabel = "BEFORE", description = "lap times before the change")
+  private String before;
+
+  @Parameters(index = "1", paramLabel = "AFTER", description = "lap times with the change")
+  private String after;
+
+  @Parameters(
+      index = "2",
+      arity = "0..1",
+      paramLabel = "AGAIN",
+      description = "lap times with the change taken back")
+  private String again;
+
+  @Option(
+      names = "--feel",
+      paramLabel = "WORD",
+      defaultValue = "unknown",
+      description = "what the driver felt: better, same, worse or unknown")
+  private String feel;
+
+  @Option(names = "--json", description = "print the result as JSON")
+  private boolean json;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    Feel felt =
+        Feel.of(feel)
+            .orElseThrow(
+                () ->
+                    new ParameterException(
+                        spec.commandLine(),
+                        "--feel: "
+                            + Printable.quoted(feel)
+                            + " is not one of better, same, worse, unknown"));
+    PrintWriter out = spec.commandLine().getOut();
+    Proof proof;
+    try {
+      proof =
+          Proof.of(
+              laps(before),
+              laps(after),
+              again == null ? Optional.empty() : Optional.of(laps(again)),
+              felt);
+    } catch (UnreadableLapTimes e) {
+      return failed(e.getMessage());
+    } catch (IOException e) {
+      return failed(Printable.shown(String.valueOf(e.getMessage()), 200) + ": it cannot be read");
+    }
+    if (json) {
+      out.println(proof.toJson());
+    } else {
+      proof.text().forEach(out::println);
+    }
+    out.flush();
+    return 0;
+  }
+
+  private static LapTimes laps(String name) throws UnreadableLapTimes, IOException {
+    if (name.equals("-")) {
+      return LapTimes.read("standard input", System.in, LapColumns.STANDARD);
+    }
+    Path file = Path.of(name);
+    if (Files.isDirectory(file)) {
+      throw new IOException(name);
+    }
+    return LapTimes.read(file);
+  }
+
+  private int failed(String message) {
+    spec.commandLine().getErr().println("insidelift: " + Text.safe(message));
+    return Insidelift.FAILED;
+  }
+}
