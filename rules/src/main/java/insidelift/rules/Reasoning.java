@@ -50,7 +50,8 @@ public final class Reasoning implements AutoCloseable {
             Match match = event.getMatch();
             ledger.speaks(
                 match.getRule().getName(),
-                String.valueOf(match.getRule().getMetaData().get("note")),
+                // Rules compiled at start-up keep the annotation's quotation marks.
+                String.valueOf(match.getRule().getMetaData().get("note")).replace("\"", ""),
                 match.getObjects());
           }
         });
