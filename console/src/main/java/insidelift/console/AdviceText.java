@@ -4,54 +4,89 @@ import insidelift.shared.CheckKind;
 import insidelift.shared.Status;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.advice.Advice.Check;
+import insidelift.shared.advice.Advice.Decision;
+import insidelift.shared.advice.Advice.Dispute;
+import insidelift.shared.advice.Advice.Reason;
 import insidelift.shared.advice.Advice.Suggestion;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * An advice as text: what to do, then why, then cautions, then the job, then what else could be.
  */
 final class AdviceText {
 
-  private final Text text;
+  /** A part of the advice, which opens on a page of its own. */
+  record Part(String title, List<String> lines) {}
+
+  private final int width;
 
   AdviceText(int width) {
-    this.text = new Text(width);
+    this.width = width;
   }
 
+  /** The advice in one piece. */
   List<String> lines(Advice advice) {
-    whatToDo(advice);
-    why(advice);
-    care(advice);
-    job(advice);
-    whatElse(advice);
+    Text text = new Text(width);
+    for (Part part : parts(advice)) {
+      text.heading(part.title());
+      part.lines().forEach(text::line);
+    }
     return text.lines();
   }
 
-  private void whatToDo(Advice advice) {
-    text.heading(
-        switch (advice.status()) {
-          case FIX_FIRST -> "Fix this first: no camber or caster change yet";
-          case CHANGE -> "What to do now";
-          case HOLD -> "Leave camber and caster as they are";
-          case NOT_ENOUGH -> "Not enough to go on yet";
-        });
+  /** The advice part by part; a part with nothing in it is left out. */
+  List<Part> parts(Advice advice) {
+    List<Part> parts = new ArrayList<>();
+    parts.add(new Part(title(advice.status()), whatToDo(advice)));
+    parts.add(new Part("Why", why(advice)));
+    parts.add(new Part("Take care", care(advice)));
+    parts.add(new Part("The job, step by step", job(advice)));
+    parts.add(new Part("Did it work?", proof(advice)));
+    parts.add(new Part("What else could be", whatElse(advice)));
+    parts.add(new Part("Sources", sources(advice)));
+    parts.removeIf(part -> part.lines().isEmpty());
+    return parts;
+  }
+
+  private static String title(Status status) {
+    return switch (status) {
+      case FIX_FIRST -> "Fix this first: no camber or caster change yet";
+      case CHANGE -> "What to do now";
+      case HOLD -> "Hold: leave camber and caster as they are";
+      case NOT_ENOUGH -> "Not enough to go on yet";
+    };
+  }
+
+  private List<String> whatToDo(Advice advice) {
+    Text text = new Text(width);
     advice.firstChecks().stream()
         .filter(check -> check.kind() != CheckKind.LOOK)
-        .forEach(this::blockingCheck);
+        .forEach(
+            check -> {
+              text.item("  ! ", check.what() + ".");
+              text.item("    ", check.action());
+            });
     if (advice.status() == Status.NOT_ENOUGH) {
       text.paragraph("Nothing known so far asks for a change or rules one out.");
       advice.wouldHelp().stream()
           .limit(1)
           .forEach(open -> text.paragraph("What would help most: " + open.ask()));
     }
-    List<Suggestion> now = advice.suggestions().stream().filter(Suggestion::first).toList();
-    now.forEach(this::suggestion);
+    advice.suggestions().stream()
+        .filter(Suggestion::first)
+        .forEach(
+            suggestion -> {
+              text.item("  > ", suggestion.summary());
+              text.item("    ", sureness(suggestion));
+            });
     List<Suggestion> later =
         advice.suggestions().stream().filter(s -> !s.first() && s.moves()).toList();
     if (!later.isEmpty()) {
-      text.blank().paragraph("Not now. Drive first, then, if it is still needed:");
+      text.blank().paragraph("Not now. Drive first; only then, if it is still needed:");
       later.forEach(s -> text.item("  - ", s.summary()));
     }
     List<Suggestion> held = advice.suggestions().stream().filter(s -> !s.moves()).toList();
@@ -59,69 +94,65 @@ final class AdviceText {
       text.blank();
       held.forEach(s -> text.item("  = ", s.summary()));
     }
-  }
-
-  private void blockingCheck(Check check) {
-    text.item("  ! ", check.what() + ".");
-    text.item("    ", check.action());
-  }
-
-  private void suggestion(Suggestion suggestion) {
-    text.item("  > ", suggestion.summary());
-    String unsure = suggestion.disputes().isEmpty() ? "" : "; the trade disputes this (see below)";
-    text.item(
-        "    ",
-        "How sure: %s%s. It takes %d to %d minutes with toe."
-            .formatted(
-                suggestion.strength(),
-                unsure,
-                suggestion.minutes().from(),
-                suggestion.minutes().to()));
-  }
-
-  private void why(Advice advice) {
-    if (advice.suggestions().isEmpty() && advice.decisions().isEmpty()) {
-      return;
+    if (advice.suggestions().stream().noneMatch(Suggestion::moves)) {
+      advice.alternatives().stream()
+          .limit(3)
+          .forEach(other -> text.item("  - ", "Worth a look: " + other.what() + "."));
     }
-    text.heading("Why");
+    return text.lines();
+  }
+
+  private static String sureness(Suggestion suggestion) {
+    String unsure = suggestion.disputes().isEmpty() ? "" : ", but the trade disputes this";
+    return "How sure: %s%s. Time: %d to %d minutes with toe."
+        .formatted(
+            suggestion.strength(), unsure, suggestion.minutes().from(), suggestion.minutes().to());
+  }
+
+  private List<String> why(Advice advice) {
+    Text text = new Text(width);
     for (Suggestion suggestion : advice.suggestions()) {
-      for (Advice.Reason reason : suggestion.reasons()) {
-        text.item("  " + suggestion.lever().id() + ": ", reason.text() + " " + reason.why());
+      text.blank().line(suggestion.lever().id());
+      for (Reason reason : suggestion.reasons()) {
+        text.item("  ", reason.text() + " " + reason.why());
         if (!reason.because().isEmpty()) {
           text.item("    you said: ", String.join("; ", reason.because()));
         }
-        text.item("    from: ", String.join("; ", reason.sources()) + " [" + reason.note() + "]");
+        text.item("    note ", reason.note() + "; from " + ids(reason.sources()));
       }
-      for (Advice.Dispute dispute : suggestion.disputes()) {
-        text.item("  ", "The trade does not agree on this:");
+      for (Dispute dispute : suggestion.disputes()) {
+        text.item("  ", "The trade does not agree on this (" + dispute.note() + "):");
         dispute.sides().forEach(side -> text.item("    - ", side));
       }
     }
     if (!advice.decisions().isEmpty()) {
-      text.blank().paragraph("What decided:");
-      advice
-          .decisions()
-          .forEach(
-              decision ->
-                  text.item(
-                      "  - ",
-                      decision.text()
-                          + (decision.over().isEmpty()
-                              ? ""
-                              : " (over " + String.join(", ", decision.over()) + ")")));
+      text.blank().line("what decided");
+      advice.decisions().forEach(decision -> text.item("  - ", words(decision)));
     }
+    return text.lines();
   }
 
-  private void care(Advice advice) {
+  private static String words(Decision decision) {
+    String over = decision.over().isEmpty() ? "" : "; over " + String.join(", ", decision.over());
+    return decision.text() + " (" + decision.note() + over + ")";
+  }
+
+  private static String ids(List<String> sources) {
+    return sources.stream().map(AdviceText::id).collect(Collectors.joining(", "));
+  }
+
+  private static String id(String source) {
+    int colon = source.indexOf(": ");
+    return colon < 0 ? source : source.substring(0, colon);
+  }
+
+  private List<String> care(Advice advice) {
+    Text text = new Text(width);
     Set<String> cautions = new LinkedHashSet<>();
     advice.suggestions().forEach(suggestion -> cautions.addAll(suggestion.cautions()));
+    cautions.forEach(caution -> text.item("  ! ", caution));
     List<Check> looks =
         advice.firstChecks().stream().filter(check -> check.kind() == CheckKind.LOOK).toList();
-    if (cautions.isEmpty() && looks.isEmpty()) {
-      return;
-    }
-    text.heading("Take care");
-    cautions.forEach(caution -> text.item("  ! ", caution));
     looks.stream()
         .filter(check -> check.question() == null)
         .forEach(check -> text.item("  ? ", check.what() + ". " + check.action()));
@@ -130,51 +161,67 @@ final class AdviceText {
       text.blank().paragraph("Not answered yet: check before you drive.");
       unseen.forEach(check -> text.item("  ? ", check.what()));
     }
+    return text.lines();
   }
 
-  private void job(Advice advice) {
+  private List<String> job(Advice advice) {
+    Text text = new Text(width);
+    int number = 1;
+    Set<String> steps = new LinkedHashSet<>();
     advice.suggestions().stream()
         .filter(Suggestion::first)
-        .findFirst()
-        .ifPresent(
-            suggestion -> {
-              text.heading("The job, step by step");
-              int number = 1;
-              for (String step : suggestion.steps()) {
-                text.item("%3d. ".formatted(number++), step);
-              }
-            });
-    for (Suggestion suggestion : advice.suggestions()) {
-      if (suggestion.first()) {
-        text.heading("Did it work? (" + suggestion.lever().id() + ")");
-        suggestion.confirm().forEach(feel -> text.item("  yes: ", feel));
-        suggestion.undo().forEach(undo -> text.item("  no:  ", undo));
-      }
+        .forEach(suggestion -> steps.addAll(suggestion.steps()));
+    for (String step : steps) {
+      text.item("%3d. ".formatted(number++), step);
     }
+    return text.lines();
   }
 
-  private void whatElse(Advice advice) {
-    if (!advice.alternatives().isEmpty()) {
-      text.heading("What else could be");
-      advice
-          .alternatives()
-          .forEach(
-              other ->
-                  text.item("  - ", other.what() + " (" + other.why() + "). " + other.action()));
+  private List<String> proof(Advice advice) {
+    Text text = new Text(width);
+    for (Suggestion suggestion : advice.suggestions()) {
+      if (suggestion.first()) {
+        text.blank().line(suggestion.lever().id());
+        suggestion.confirm().forEach(feel -> text.item("  it worked if: ", feel));
+        suggestion.undo().forEach(undo -> text.item("  take it back: ", undo));
+      }
     }
+    return text.lines();
+  }
+
+  private List<String> whatElse(Advice advice) {
+    Text text = new Text(width);
+    advice
+        .alternatives()
+        .forEach(
+            other -> text.item("  - ", other.what() + " (" + other.why() + "). " + other.action()));
     if (!advice.unexplained().isEmpty()) {
-      text.heading("Not explained by this");
+      text.blank().line("not explained by this");
       advice
           .unexplained()
           .forEach(seen -> text.item("  - ", seen.question() + ": " + seen.words()));
     }
     if (!advice.wouldHelp().isEmpty()) {
-      text.heading("What would help to know");
-      advice.wouldHelp().forEach(open -> text.item("  - ", open.ask() + " (" + open.why() + ")"));
+      text.blank().line("what would help to know");
+      advice.wouldHelp().forEach(open -> text.item("  - ", open.ask()));
     }
     if (!advice.assumed().isEmpty()) {
-      text.heading("Taken for granted");
+      text.blank().line("taken for granted");
       advice.assumed().forEach(assumed -> text.item("  - ", assumed));
     }
+    return text.lines();
+  }
+
+  private List<String> sources(Advice advice) {
+    Text text = new Text(width);
+    Set<String> sources = new LinkedHashSet<>();
+    advice.suggestions().stream()
+        .flatMap(suggestion -> suggestion.reasons().stream())
+        .forEach(reason -> sources.addAll(reason.sources()));
+    advice.firstChecks().stream()
+        .filter(check -> check.kind() != CheckKind.LOOK)
+        .forEach(check -> sources.addAll(check.sources()));
+    sources.forEach(source -> text.item("  ", source));
+    return text.lines();
   }
 }

@@ -1,51 +1,73 @@
 package insidelift.console;
 
-import insidelift.console.Dialogue.Left;
+import insidelift.console.Choices.Choice;
 import insidelift.console.NotesCommand.NoteText;
 import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.SavedConsultation;
+import insidelift.engine.consultation.SavedConsultation.Unfinished;
 import insidelift.engine.consultation.Session;
-import insidelift.shared.Degrees;
-import insidelift.shared.Lever;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary.Question;
-import insidelift.shared.Vocabulary.Value;
-import insidelift.shared.advice.Advice;
-import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.situation.Kart;
-import insidelift.shared.situation.Sides;
+import insidelift.shared.situation.Situation;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.util.ArrayList;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Optional;
 
-/** The consultation: a screen of safety checks, then one question at a time, then the advice. */
+/** The consultation: a look at the kart, one question at a time, a review, the advice. */
 final class Consultation {
 
-  /** The exit code after Ctrl-C, as shells have it: 128 and the signal's number. */
-  private static final int INTERRUPTED = 130;
+  /** The choice that leads to typing six temperatures. */
+  private static final String MEASURED = "measured";
 
-  private static final String SAFETY = "safety";
+  private static final String[] GREETING = {
+    "   O__        Insidelift", "      \\__O    the next change at the front end of your kart", "",
+  };
 
-  private final Dialogue dialogue;
+  private final Screen screen;
+  private final Asker asker;
   private final Advisor advisor;
   private final Session session;
+  private final SavedConsultation saved;
+  private boolean saving = true;
+  private int asked;
 
-  private Consultation(Dialogue dialogue, Advisor advisor) {
-    this.dialogue = dialogue;
+  private Consultation(Screen screen, Advisor advisor, Path folder) {
+    this.screen = screen;
+    this.asker = Asker.on(screen);
     this.advisor = advisor;
     this.session = new Session(advisor);
+    this.saved = new SavedConsultation(folder, advisor.vocabulary());
   }
 
-  /** Holds one consultation and returns the exit code. */
-  static int start(PrintWriter out) {
-    try (Dialogue dialogue = Dialogue.open()) {
+  /** Holds one consultation, or as many as are wanted, and returns the exit code. */
+  static int start(PrintWriter out, Path folder) {
+    try (Screen screen = Screen.open(System.getenv())) {
+      screen.onLeaving(() -> screen.say("Left. Your answers are kept."));
+      screen.say(GREETING);
+      screen.say(
+          new Text(screen.width())
+              .paragraph(
+                  "It asks what the track, the driver, the tyres and the kart are doing, and"
+                      + " answers with a camber or caster change: which way, how much, why, and"
+                      + " what to beware of. It is no substitute for the chassis maker's manual,"
+                      + " the rule book or a competent person.")
+              .paragraph(
+                  "Answer with a number or the first letters. ? explains, back goes back, review"
+                      + " shows all answers. Ctrl-C leaves; your answers are kept.")
+              .lines());
+      Consultation consultation = new Consultation(screen, Advisor.load(), folder);
       try {
-        new Consultation(dialogue, Advisor.load()).hold();
+        consultation.hold();
         return 0;
       } catch (Left left) {
-        dialogue.say(List.of("", "Left before the end. Nothing was changed."));
-        return left.interrupted() ? INTERRUPTED : 0;
+        screen.say("", "Left. Your answers are kept.");
+        return left.interrupted() ? Insidelift.INTERRUPTED : 0;
       }
     } catch (IOException e) {
       out.println("insidelift: the terminal cannot be opened");
@@ -54,192 +76,197 @@ final class Consultation {
   }
 
   private void hold() throws Left {
-    dialogue.say(
-        new Text(dialogue.width())
-            .paragraph("Insidelift: the next change at the front end of your kart.")
-            .blank()
-            .paragraph(
-                "It asks what the track, the driver, the tyres and the kart are doing, and answers"
-                    + " with a camber or caster change: which way, how much and why. It is no"
-                    + " substitute for the chassis maker's manual, the rule book or a competent"
-                    + " person.")
-            .blank()
-            .paragraph(
-                "Answer with a number or the first letters. ? explains, u is \"I do not know\","
-                    + " back goes one step back, Ctrl-C leaves.")
-            .lines());
-    safety();
-    while (true) {
-      List<Question> open = session.open();
-      if (blocked() || open.isEmpty()) {
-        break;
+    if (!resumed()) {
+      if (screen.keys()) {
+        // The safety screen fills a small terminal: let the greeting be read first.
+        screen.say("");
+        screen.ask("Press Enter to begin.", List.of());
       }
-      ask(open.get(0));
+      safety();
     }
-    settings();
-    dialogue.say(List.of(""));
-    dialogue.say(new AdviceText(dialogue.width()).lines(session.advice()));
+    while (true) {
+      questions();
+      Pager.Wish wish = new Pager(screen).show(advice());
+      if (wish == Pager.Wish.DONE) {
+        return;
+      }
+      if (wish == Pager.Wish.AGAIN) {
+        session.resume(Situation.UNKNOWN);
+        asked = 0;
+        safety();
+      } else {
+        review();
+      }
+    }
+  }
+
+  private List<AdviceText.Part> advice() {
+    if (saving) {
+      try {
+        saved.keep(session.situation());
+        saved.finish();
+      } catch (IOException e) {
+        cannotSave();
+      }
+    }
+    return new AdviceText(screen.width()).parts(session.advice());
+  }
+
+  /** Offers to go on where the last consultation was left. */
+  private boolean resumed() throws Left {
+    Optional<Unfinished> before = saved.unfinished();
+    if (before.isEmpty() || before.get().situation().answers().isEmpty()) {
+      return false;
+    }
+    String when =
+        DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
+            .format(before.get().when().atZone(ZoneId.systemDefault()));
+    screen.say("", "There is an unfinished consultation from " + when + ".");
+    while (true) {
+      String line =
+          screen.ask("Press Enter to go on with it, or type n for a new one: ", List.of("n"));
+      if (line.isEmpty()) {
+        session.resume(before.get().situation());
+        asked = (int) session.situation().answers().keySet().stream().filter(this::own).count();
+        return true;
+      }
+      if (line.equals("n")) {
+        try {
+          saved.forget();
+        } catch (IOException e) {
+          cannotSave();
+        }
+        return false;
+      }
+    }
+  }
+
+  private boolean own(String question) {
+    return advisor.vocabulary().question(question).map(q -> !q.safety()).orElse(false);
+  }
+
+  private void questions() throws Left {
+    boolean reviewed = false;
+    while (true) {
+      List<Question> open = blocked() ? List.of() : session.open();
+      if (!open.isEmpty()) {
+        reviewed = false;
+        question(open.get(0), open.size());
+      } else if (blocked()) {
+        return;
+      } else {
+        Optional<Reply> interrupted = new SettingsPage(asker, session).levers();
+        keep();
+        if (interrupted.isPresent()) {
+          command(interrupted.get(), null);
+        } else if (reviewed) {
+          return;
+        } else {
+          reviewed = review();
+        }
+      }
+    }
   }
 
   private boolean blocked() {
     return session.advice().status() == Status.FIX_FIRST;
   }
 
-  /** One screen with every fault that can be seen: the numbers of what is true, or nothing. */
   private void safety() throws Left {
-    List<Question> questions =
-        advisor.vocabulary().questions().stream().filter(Question::safety).toList();
-    List<Fault> faults = new ArrayList<>();
-    for (Question question : questions) {
-      question.values().stream()
-          .filter(value -> value.said() != null)
-          .forEach(value -> faults.add(new Fault(question, value)));
-    }
-    Text text = new Text(dialogue.width()).blank().heading("Look at the kart first");
-    for (int i = 0; i < faults.size(); i++) {
-      text.item("%3d  ".formatted(i + 1), faults.get(i).value().said());
-    }
-    text.blank()
-        .paragraph(
-            "Type the numbers of what is true (as in 2 5). Press Enter if you looked and nothing"
-                + " is, or u if you have not looked.");
-    dialogue.say(text.lines());
-    while (!safetyAnswered(questions, faults, dialogue.ask("true: "))) {
-      dialogue.say(
-          List.of("Type numbers from 1 to " + faults.size() + ", press Enter, or type u."));
-    }
+    new SafetyPage(screen, session, advisor.vocabulary()).ask();
+    keep();
   }
 
-  private record Fault(Question question, Value value) {}
-
-  private boolean safetyAnswered(List<Question> questions, List<Fault> faults, String line) {
-    if (line.equals("u") || line.equals("unknown")) {
-      session.begin(SAFETY);
-      questions.forEach(question -> session.note(question.id(), "unknown"));
-      return true;
-    }
-    List<Fault> found = new ArrayList<>();
-    for (String word : line.split("[ ,;]+", -1)) {
-      if (!word.isEmpty()) {
-        if (!word.chars().allMatch(Character::isDigit) || word.length() > 2) {
-          return false;
-        }
-        int number = Integer.parseInt(word);
-        if (number < 1 || number > faults.size()) {
-          return false;
-        }
-        found.add(faults.get(number - 1));
-      }
-    }
-    session.begin(SAFETY);
-    for (Question question : questions) {
-      Optional<Fault> fault =
-          found.stream().filter(known -> known.question().equals(question)).findFirst();
-      if (fault.isPresent()) {
-        session.note(question.id(), fault.get().value().id());
-      } else if (found.isEmpty() && question.values().stream().noneMatch(Value::complaint)) {
-        session.note(question.id(), question.values().get(0).id());
-      }
-    }
-    return true;
-  }
-
-  private void ask(Question question) throws Left {
-    show(question);
-    while (true) {
-      Reply reply = Reply.read(question, dialogue.ask(question.id() + ": "));
-      if (reply instanceof Reply.Chosen chosen) {
-        session.answer(question.id(), chosen.value());
+  private void question(Question question, int open) throws Left {
+    List<Choice> more =
+        question.id().equals("front-temps")
+            ? List.of(new Choice(MEASURED, "I have measured: let me type the numbers"))
+            : List.of();
+    String progress = "Question %d of at most %d".formatted(asked + 1, asked + open);
+    Reply reply = asker.ask(Choices.of(question, progress, more));
+    if (reply instanceof Reply.Chosen chosen && chosen.value().equals(MEASURED)) {
+      Optional<Reply> interrupted = new SettingsPage(asker, session).temperatures();
+      if (interrupted.isPresent()) {
+        command(interrupted.get(), question);
         return;
-      } else if (reply instanceof Reply.Measured measured) {
-        session.answer(question, measured.number());
-        return;
-      } else if (reply instanceof Reply.Back) {
-        back();
-        return;
-      } else if (reply instanceof Reply.Explain) {
-        explain(question);
-      } else if (reply instanceof Reply.Unclear unclear) {
-        dialogue.say(List.of(unclear.why()));
       }
-    }
-  }
-
-  private void back() throws Left {
-    if (session.back().filter(SAFETY::equals).isPresent()) {
-      safety();
-    }
-  }
-
-  private void show(Question question) {
-    Text text = new Text(dialogue.width()).blank();
-    text.line("");
-    text.paragraph(question.ask() + " (" + question.why() + ")");
-    if (question.numberOnly()) {
-      text.item(
-          "  ",
-          "a number from %.0f to %.0f %s, or u"
-              .formatted(
-                  question.number().min(), question.number().max(), question.number().unit()));
+      asked++;
+    } else if (reply instanceof Reply.Chosen chosen) {
+      session.answer(question.id(), chosen.value());
+      asked++;
+    } else if (reply instanceof Reply.Measured measured) {
+      session.answer(question, measured.number());
+      asked++;
     } else {
-      for (int i = 0; i < question.values().size(); i++) {
-        text.item("%3d  ".formatted(i + 1), question.values().get(i).words());
-      }
+      command(reply, question);
     }
-    dialogue.say(text.lines());
+    keep();
+  }
+
+  private void command(Reply reply, Question question) throws Left {
+    if (reply instanceof Reply.Back) {
+      Optional<String> step = session.back();
+      asked = Math.max(0, asked - 1);
+      if (step.isEmpty() || step.get().equals(SafetyPage.STEP)) {
+        safety();
+      }
+    } else if (reply instanceof Reply.Review) {
+      review();
+    } else if (reply instanceof Reply.Explain && question != null) {
+      explain(question);
+    } else if (reply instanceof Reply.Help) {
+      help();
+    }
+  }
+
+  /** Whether the answers were found right. */
+  private boolean review() throws Left {
+    ReviewPage.Wish wish = new ReviewPage(screen, session, advisor.vocabulary()).ask();
+    if (wish instanceof ReviewPage.Wish.Safety) {
+      safety();
+    } else if (wish instanceof ReviewPage.Wish.Change change) {
+      session.begin(change.question().id());
+      session.note(Kart.UNKNOWN);
+      asked = Math.max(0, asked - 1);
+      question(change.question(), 1);
+    }
+    return wish instanceof ReviewPage.Wish.GoOn;
   }
 
   private void explain(Question question) {
-    Text text = new Text(dialogue.width());
+    Text text = new Text(screen.width());
     for (String note : question.notes()) {
       NoteText.write(advisor.notes().note(note), advisor.notes(), text);
     }
-    dialogue.say(text.lines());
-    show(question);
+    screen.say(text.lines());
+    screen.say("");
   }
 
-  /** Asks where the levers that are to be moved stand now, since the size depends on it. */
-  private void settings() throws Left {
-    Advice advice = session.advice();
-    Sides camber = null;
-    Sides caster = null;
-    for (Suggestion suggestion : advice.suggestions()) {
-      if (suggestion.first() && suggestion.lever() == Lever.CAMBER) {
-        camber = sides("camber", "degrees, + with the top of the wheel outward");
-      } else if (suggestion.first()) {
-        caster = sides("caster", "degrees from your own neutral, + with the top further back");
-      }
-    }
-    if (camber != null || caster != null) {
-      session.begin("settings");
-      session.note(Kart.UNKNOWN.with(camber, caster));
-    }
-  }
-
-  private Sides sides(String lever, String unit) throws Left {
-    dialogue.say(
-        new Text(dialogue.width())
-            .blank()
+  private void help() {
+    screen.say(
+        new Text(screen.width())
+            .heading("How to answer")
+            .item("  ", "a number or the first letters: that choice")
+            .item("  ", "0 or u: I do not know (that is an answer too)")
+            .item("  ", "?: what the words mean")
+            .item("  ", "back: one step back; review: all answers, to change any")
+            .item("  ", "Ctrl-C: leave at once; Ctrl-D at an empty line: leave")
             .line("")
-            .paragraph("Where does the %s stand now, left and right? (%s)".formatted(lever, unit))
-            .item("  ", "two numbers, as in 0.5 0.5; Enter if it is at zero or not measured")
             .lines());
-    while (true) {
-      String line = dialogue.ask(lever + ": ").replace(',', '.').replace("+", "");
-      if (line.isEmpty() || line.equals("u")) {
-        return null;
-      }
-      String[] words = line.split("\\s+", -1);
+  }
+
+  private void keep() {
+    if (saving) {
       try {
-        double left = Double.parseDouble(words[0]);
-        double right = Double.parseDouble(words[words.length - 1]);
-        if (words.length <= 2 && Math.abs(left) <= 10 && Math.abs(right) <= 10) {
-          return new Sides(Degrees.of(left), Degrees.of(right));
-        }
-      } catch (IllegalArgumentException e) {
-        // Not numbers: said below.
+        saved.keep(session.situation());
+      } catch (IOException e) {
+        cannotSave();
       }
-      dialogue.say(List.of("Type two numbers between -10 and 10, or press Enter."));
     }
+  }
+
+  private void cannotSave() {
+    saving = false;
+    screen.say("Your answers cannot be kept on this disk; everything else works.");
   }
 }

@@ -42,6 +42,9 @@ public final class Insidelift implements Runnable {
   /** A command failed: a file cannot be read or used. */
   static final int FAILED = 1;
 
+  /** Left by Ctrl-C, as shells have it: 128 and the number of the signal. */
+  static final int INTERRUPTED = 130;
+
   @Spec private CommandSpec spec;
 
   private int consulted;
@@ -73,7 +76,9 @@ public final class Insidelift implements Runnable {
 
   @Override
   public void run() {
-    consulted = Consultation.start(spec.commandLine().getOut());
+    consulted =
+        Consultation.start(
+            spec.commandLine().getOut(), UserFolder.find(System.getenv(), System.getProperties()));
   }
 
   private static int misunderstood(ParameterException e, String[] args) {

@@ -167,7 +167,10 @@ public final class NextQuestion {
     double rest = 1;
     int alike = 0;
     for (Value value : question.values()) {
-      Double guess = value.chance() == null && value.fault() ? FAULT_CHANCE : value.chance();
+      Double guess = value.chance();
+      if (guess == null && value.fault()) {
+        guess = FAULT_CHANCE;
+      }
       if (guess == null) {
         alike += values.contains(value.id()) ? 1 : 0;
       } else {

@@ -1,16 +1,13 @@
 package insidelift.engine.consultation;
 
-import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.Kart;
 import insidelift.shared.situation.Situation;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * One consultation: what has been answered, what to ask next, and the way back. Not for several
@@ -19,18 +16,23 @@ import java.util.Set;
 public final class Session {
 
   /** What was known before one answer. */
-  private record Step(String question, Situation before, Set<String> skippedBefore) {}
+  private record Step(String question, Situation before) {}
 
   private final Advisor advisor;
   private final NextQuestion next;
   private final Deque<Step> steps = new ArrayDeque<>();
   private Situation situation = Situation.UNKNOWN;
-  private Set<String> skipped = new LinkedHashSet<>();
 
   /** A consultation with nothing known yet. */
   public Session(Advisor advisor) {
     this.advisor = advisor;
     this.next = new NextQuestion(advisor);
+  }
+
+  /** Goes on with what was known before. */
+  public void resume(Situation before) {
+    situation = before;
+    steps.clear();
   }
 
   /** What is known so far. */
@@ -40,7 +42,7 @@ public final class Session {
 
   /** The questions still worth asking, the best first. */
   public List<Question> open() {
-    return next.worthAsking(situation, skipped);
+    return next.worthAsking(situation, situation.declined());
   }
 
   /** Notes one answer; {@code unknown} is one too, and is not asked for again. */
@@ -57,17 +59,12 @@ public final class Session {
 
   /** Opens a step that may note several answers, as the screen of safety checks does. */
   public void begin(String name) {
-    steps.push(new Step(name, situation, Set.copyOf(skipped)));
+    steps.push(new Step(name, situation));
   }
 
   /** Notes an answer within the step that is open. */
   public void note(String question, String value) {
     situation = situation.with(question, value);
-    if (value.equals(Vocabulary.UNKNOWN)) {
-      skipped.add(question);
-    } else {
-      skipped.remove(question);
-    }
   }
 
   /** Notes the kart's settings within the step that is open. */
@@ -82,7 +79,6 @@ public final class Session {
     }
     Step step = steps.pop();
     situation = step.before();
-    skipped = new LinkedHashSet<>(step.skippedBefore());
     return Optional.of(step.question());
   }
 

@@ -63,7 +63,7 @@ final class SuggestionWording {
             tidy(sized.target().right().value()),
             verdict.lever() == Lever.CASTER && !kart.absolute() ? "neutral" : "absolute"),
         sized.positions(),
-        verdict.wishes().isEmpty() ? "clear" : Weigher.word(verdict.strength()),
+        strength(verdict, claims),
         summary(verdict),
         verdict.heldBy().orElse(null),
         reasons(verdict),
@@ -73,6 +73,15 @@ final class SuggestionWording {
         moves ? new Minutes(Sizes.MINUTES_FROM, Sizes.MINUTES_TO) : null,
         moves ? sections(claims, "Feel") : List.of(),
         moves ? sections(claims, "Undo") : List.of());
+  }
+
+  /** A disputed claim is never surer than clear, however plain what it rests on. */
+  private static String strength(Verdict verdict, List<Note> claims) {
+    boolean disputed = claims.stream().anyMatch(Note::disputed);
+    int most = disputed ? Weigher.CLEAR : Integer.MAX_VALUE;
+    return verdict.wishes().isEmpty()
+        ? Weigher.word(Weigher.CLEAR)
+        : Weigher.word(Math.min(most, verdict.strength()));
   }
 
   /** The premises of rules as "question: value" and findings by their word. */

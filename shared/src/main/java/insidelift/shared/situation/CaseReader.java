@@ -10,6 +10,7 @@ import java.io.InputStream;
 import java.util.HashSet;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -92,10 +93,12 @@ public final class CaseReader {
     answers.object(keys);
     Map<String, String> words = new LinkedHashMap<>();
     Map<String, Double> numbers = new LinkedHashMap<>();
+    Set<String> declined = new LinkedHashSet<>();
     for (Iterator<String> names = answers.node().fieldNames(); names.hasNext(); ) {
       String key = names.next();
       JsonPlace place = answers.need(key);
       if (place.node().isTextual() && place.word().equals(Vocabulary.UNKNOWN)) {
+        declined.add(key);
         continue;
       }
       Optional<NumberAnswer> number = number(key);
@@ -108,7 +111,7 @@ public final class CaseReader {
         words.put(key, value(vocabulary.question(key).orElseThrow(), place));
       }
     }
-    return resolved(answers, words, numbers);
+    return resolved(answers, words, numbers, declined);
   }
 
   private Optional<NumberAnswer> number(String key) {
@@ -134,7 +137,10 @@ public final class CaseReader {
 
   /** Turns numbers into the words they count as, and refuses a word that contradicts its number. */
   private Situation resolved(
-      JsonPlace answers, Map<String, String> words, Map<String, Double> numbers)
+      JsonPlace answers,
+      Map<String, String> words,
+      Map<String, Double> numbers,
+      Set<String> declined)
       throws CaseProblem {
     boolean geared = "gears".equals(words.get("gearbox"));
     for (Question question : vocabulary.questions()) {
@@ -168,7 +174,7 @@ public final class CaseReader {
     if (geared) {
       words.put("power", "high");
     }
-    return new Situation(words, numbers, Kart.UNKNOWN);
+    return new Situation(words, numbers, Kart.UNKNOWN, declined);
   }
 
   private static Optional<String> temperatures(JsonPlace place) throws CaseProblem {

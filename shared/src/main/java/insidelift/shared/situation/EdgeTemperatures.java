@@ -35,7 +35,7 @@ public record EdgeTemperatures(double inner, double middle, double outer) {
    * What both front tyres show together: a pattern counts only where both show it. All-hot and
    * all-cold need a tyre maker's window, so they are never read off numbers.
    */
-  static Optional<String> pattern(EdgeTemperatures left, EdgeTemperatures right) {
+  public static Optional<String> pattern(EdgeTemperatures left, EdgeTemperatures right) {
     return left.pattern().equals(right.pattern()) ? Optional.of(left.pattern()) : Optional.empty();
   }
 }

@@ -2,25 +2,36 @@ package insidelift.shared.situation;
 
 import insidelift.shared.Answer;
 import insidelift.shared.Vocabulary;
+import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Everything that is known before advice is given: the answers, by question, and the kart. A
  * question that is not in the map is unknown. Numbers that were given (power in kW, minutes left)
- * are kept beside the words they count as.
+ * are kept beside the words they count as. The questions that were answered with "unknown" are kept
+ * too: they say nothing, but they need not be asked again.
  */
-public record Situation(Map<String, String> answers, Map<String, Double> numbers, Kart kart) {
+public record Situation(
+    Map<String, String> answers, Map<String, Double> numbers, Kart kart, Set<String> declined) {
 
   /** Nothing known at all. */
   public static final Situation UNKNOWN = new Situation(Map.of(), Map.of(), Kart.UNKNOWN);
 
   /** Takes copies of the maps, in their order. */
   public Situation {
-    answers = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(answers));
-    numbers = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(numbers));
+    answers = Collections.unmodifiableMap(new LinkedHashMap<>(answers));
+    numbers = Collections.unmodifiableMap(new LinkedHashMap<>(numbers));
+    declined = Collections.unmodifiableSet(new LinkedHashSet<>(declined));
+  }
+
+  /** A situation in which every question was either answered or not asked. */
+  public Situation(Map<String, String> answers, Map<String, Double> numbers, Kart kart) {
+    this(answers, numbers, kart, Set.of());
   }
 
   /** A situation of answers alone. */
@@ -38,12 +49,15 @@ public record Situation(Map<String, String> answers, Map<String, Double> numbers
     Map<String, String> changed = new LinkedHashMap<>(answers);
     Map<String, Double> left = new LinkedHashMap<>(numbers);
     left.remove(question);
+    Set<String> open = new LinkedHashSet<>(declined);
     if (value.equals(Vocabulary.UNKNOWN)) {
       changed.remove(question);
+      open.add(question);
     } else {
       changed.put(question, value);
+      open.remove(question);
     }
-    return new Situation(changed, left, kart);
+    return new Situation(changed, left, kart, open);
   }
 
   /** The same situation with a number for a question, as the word it counts as. */
@@ -51,12 +65,12 @@ public record Situation(Map<String, String> answers, Map<String, Double> numbers
     Situation changed = with(question.id(), question.number().valueFor(number));
     Map<String, Double> more = new LinkedHashMap<>(changed.numbers);
     more.put(question.number().key(), number);
-    return new Situation(changed.answers, more, kart);
+    return new Situation(changed.answers, more, kart, changed.declined);
   }
 
   /** The same answers for another kart. */
   public Situation with(Kart other) {
-    return new Situation(answers, numbers, other);
+    return new Situation(answers, numbers, other, declined);
   }
 
   /**

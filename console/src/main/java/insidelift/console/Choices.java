@@ -1,0 +1,155 @@
+package insidelift.console;
+
+import insidelift.shared.Vocabulary;
+import insidelift.shared.Vocabulary.NumberAnswer;
+import insidelift.shared.Vocabulary.Question;
+import insidelift.shared.situation.Printable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * What can be answered at one point of the dialogue: some choices, or a number within a range.
+ *
+ * @param label the short word before the cursor
+ * @param head what is asked, as paragraphs
+ * @param choices the choices, in order; empty for a number
+ * @param range the range of a number; empty for choices
+ * @param nothing the words for "I do not know"; empty where that is no answer
+ * @param explained whether {@code ?} has something to show
+ */
+record Choices(
+    String label,
+    List<String> head,
+    List<Choice> choices,
+    Optional<Span> range,
+    Optional<String> nothing,
+    boolean explained) {
+
+  /** One choice: its id, and its words. */
+  record Choice(String id, String words) {}
+
+  /** A legal range, both ends included, with its unit in words. */
+  record Span(double min, double max, String unit) {
+    String words() {
+      return "%s to %s %s".formatted(plain(min), plain(max), unit);
+    }
+
+    private static String plain(double value) {
+      return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+    }
+  }
+
+  /** What a question of the vocabulary can be answered with. */
+  static Choices of(Question question, String progress, List<Choice> more) {
+    List<Choice> choices = new ArrayList<>();
+    Optional<Span> range = Optional.empty();
+    if (question.numberOnly()) {
+      NumberAnswer number = question.number();
+      range = Optional.of(new Span(number.min(), number.max(), number.unit()));
+    } else {
+      question.values().forEach(value -> choices.add(new Choice(value.id(), value.words())));
+      choices.addAll(more);
+    }
+    return new Choices(
+        question.id(),
+        List.of(progress, question.ask() + " (" + question.why() + ")"),
+        choices,
+        range,
+        Optional.of("I do not know"),
+        true);
+  }
+
+  /** What a typed line means here. */
+  Reply read(String line) {
+    String said = line.strip().toLowerCase(Locale.ROOT);
+    if (said.isEmpty()) {
+      return new Reply.Unclear(
+          range.isPresent()
+              ? "Type a number, " + range.get().words() + "."
+              : "Type a number or the first letters.");
+    }
+    Optional<Reply> command = command(said);
+    if (command.isPresent()) {
+      return command.get();
+    }
+    return range.isPresent() ? number(range.get(), said) : choice(said);
+  }
+
+  private Optional<Reply> command(String said) {
+    if (nothing.isPresent() && List.of("u", "0", Vocabulary.UNKNOWN).contains(said)) {
+      // In a number's range, 0 is a number like any other.
+      return said.equals("0") && range.isPresent()
+          ? Optional.empty()
+          : Optional.of(new Reply.Chosen(Vocabulary.UNKNOWN));
+    }
+    return switch (said) {
+      case "?" -> explained ? Optional.of(new Reply.Explain()) : Optional.empty();
+      case "back", "b" -> Optional.of(new Reply.Back());
+      case "review", "r" -> Optional.of(new Reply.Review());
+      case "help", "h" -> Optional.of(new Reply.Help());
+      default -> Optional.empty();
+    };
+  }
+
+  /** What is wrong with a number as far as it has been typed, or that it is fine. */
+  String check(String typed) {
+    if (range.isEmpty() || typed.isBlank()) {
+      return "";
+    }
+    Reply reply = number(range.get(), typed.strip());
+    return reply instanceof Reply.Unclear unclear
+        ? unclear.why()
+        : "%s %s: in range".formatted(typed.strip(), range.get().unit());
+  }
+
+  private static Reply number(Span range, String said) {
+    double number;
+    try {
+      number = Double.parseDouble(said.replace(',', '.'));
+    } catch (NumberFormatException e) {
+      return new Reply.Unclear(
+          Printable.quoted(said) + " is not a number; it takes " + range.words() + ".");
+    }
+    if (!(number >= range.min() && number <= range.max())) {
+      return new Reply.Unclear("It takes " + range.words() + ".");
+    }
+    return new Reply.Measured(number);
+  }
+
+  private Reply choice(String said) {
+    if (said.chars().allMatch(Character::isDigit) && said.length() < 4) {
+      int number = Integer.parseInt(said);
+      if (number >= 1 && number <= choices.size()) {
+        return new Reply.Chosen(choices.get(number - 1).id());
+      }
+      return new Reply.Unclear("There are choices 1 to " + choices.size() + ".");
+    }
+    List<Choice> meant = fitting(said);
+    if (meant.size() == 1) {
+      return new Reply.Chosen(meant.get(0).id());
+    }
+    Optional<Choice> exact =
+        choices.stream().filter(choice -> choice.id().equals(said)).findFirst();
+    if (exact.isPresent()) {
+      return new Reply.Chosen(exact.get().id());
+    }
+    return new Reply.Unclear(
+        Printable.quoted(said)
+            + (meant.isEmpty()
+                ? " is none of the choices. Type a number or the first letters."
+                : " fits more than one choice. Type a little more."));
+  }
+
+  /** The choices whose word or words begin like that. */
+  List<Choice> fitting(String said) {
+    String start = said.strip().toLowerCase(Locale.ROOT);
+    return choices.stream()
+        .filter(
+            choice ->
+                choice.id().startsWith(start)
+                    || choice.words().toLowerCase(Locale.ROOT).startsWith(start))
+        .toList();
+  }
+}

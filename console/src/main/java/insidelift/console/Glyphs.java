@@ -1,0 +1,30 @@
+package insidelift.console;
+
+import java.nio.charset.Charset;
+import java.nio.charset.CharsetEncoder;
+import java.util.List;
+
+/** The few characters beyond ASCII that are ever shown, and what stands for them without. */
+final class Glyphs {
+
+  private final boolean rich;
+
+  private Glyphs(boolean rich) {
+    this.rich = rich;
+  }
+
+  /** Characters for an output in that encoding. */
+  static Glyphs forOutput(Charset charset) {
+    CharsetEncoder encoder = charset.canEncode() ? charset.newEncoder() : null;
+    return new Glyphs(encoder != null && encoder.canEncode("°±"));
+  }
+
+  /** The line with nothing in it that the output cannot show. */
+  String fit(String line) {
+    return rich ? line : line.replace("°", " deg").replace("±", "+/-");
+  }
+
+  List<String> fit(List<String> lines) {
+    return rich ? lines : lines.stream().map(this::fit).toList();
+  }
+}

@@ -1,0 +1,270 @@
+package insidelift.console;
+
+import insidelift.console.Choices.Choice;
+import insidelift.shared.Vocabulary;
+import java.util.ArrayList;
+import java.util.List;
+import org.jline.keymap.BindingReader;
+import org.jline.keymap.KeyMap;
+import org.jline.terminal.Attributes;
+import org.jline.terminal.Size;
+import org.jline.terminal.Terminal;
+import org.jline.utils.AttributedString;
+import org.jline.utils.AttributedStringBuilder;
+import org.jline.utils.AttributedStyle;
+import org.jline.utils.Display;
+import org.jline.utils.InfoCmp.Capability;
+
+/**
+ * Asks by single keys: arrows move, a number chooses at once, letters filter, Enter takes the
+ * marked choice. The page is redrawn in place and leaves one line behind when it is answered. The
+ * mark is a character, not a colour.
+ */
+final class KeyAsker implements Asker {
+
+  private enum Key {
+    UP,
+    DOWN,
+    BACK,
+    ENTER,
+    DELETE,
+    END,
+    TEXT
+  }
+
+  private final Screen screen;
+  private final Terminal terminal;
+
+  KeyAsker(Screen screen) {
+    this.screen = screen;
+    this.terminal = screen.terminal();
+  }
+
+  @Override
+  public Reply ask(Choices choices) throws Left {
+    Attributes before = terminal.enterRawMode();
+    Page page = new Page(choices);
+    Terminal.SignalHandler resized =
+        terminal.handle(Terminal.Signal.WINCH, signal -> page.redraw());
+    Terminal.SignalHandler continued =
+        terminal.handle(
+            Terminal.Signal.CONT,
+            signal -> {
+              terminal.enterRawMode();
+              page.redraw();
+            });
+    try {
+      return page.answer();
+    } finally {
+      terminal.handle(Terminal.Signal.WINCH, resized);
+      terminal.handle(Terminal.Signal.CONT, continued);
+      terminal.setAttributes(before);
+    }
+  }
+
+  private KeyMap<Key> keys() {
+    KeyMap<Key> keys = new KeyMap<>();
+    keys.setUnicode(Key.TEXT);
+    keys.setNomatch(Key.TEXT);
+    keys.setAmbiguousTimeout(100);
+    for (char c = ' '; c < 127; c++) {
+      keys.bind(Key.TEXT, Character.toString(c));
+    }
+    keys.bind(Key.UP, KeyMap.key(terminal, Capability.key_up), "\033[A", "\033OA");
+    keys.bind(Key.DOWN, KeyMap.key(terminal, Capability.key_down), "\033[B", "\033OB", "\t");
+    keys.bind(
+        Key.BACK, KeyMap.key(terminal, Capability.key_left), "\033[D", "\033OD", KeyMap.esc());
+    keys.bind(Key.ENTER, "\r", "\n");
+    keys.bind(Key.DELETE, KeyMap.del(), KeyMap.ctrl('H'));
+    keys.bind(Key.END, KeyMap.ctrl('D'));
+    return keys;
+  }
+
+  /** One question while it is being answered. */
+  private final class Page {
+
+    private final Choices choices;
+    private final Display display = new Display(terminal, false);
+    private final BindingReader reader = new BindingReader(terminal.reader());
+    private final StringBuilder typed = new StringBuilder();
+    private String remark = "";
+    private int marked;
+
+    Page(Choices choices) {
+      this.choices = choices;
+    }
+
+    Reply answer() throws Left {
+      KeyMap<Key> keys = keys();
+      while (true) {
+        draw();
+        Key key = reader.readBinding(keys, null, true);
+        if (key == null || (key == Key.END && typed.isEmpty())) {
+          leave("");
+          throw new Left(false);
+        }
+        remark = "";
+        Reply reply = press(key);
+        if (reply != null && !(reply instanceof Reply.Unclear)) {
+          leave(words(reply));
+          return reply;
+        }
+        if (reply instanceof Reply.Unclear unclear) {
+          remark = unclear.why();
+        }
+      }
+    }
+
+    /** Null while nothing has been decided. */
+    private Reply press(Key key) {
+      switch (key) {
+        case UP -> marked = Math.max(0, marked - 1);
+        case DOWN -> marked = Math.min(Math.max(0, shown().size() - 1), marked + 1);
+        case BACK -> {
+          return new Reply.Back();
+        }
+        case DELETE -> {
+          if (!typed.isEmpty()) {
+            typed.setLength(typed.length() - 1);
+            marked = 0;
+          }
+        }
+        case ENTER -> {
+          return entered();
+        }
+        case END -> remark = "Ctrl-D leaves when nothing is typed.";
+        case TEXT -> {
+          return typed(reader.getLastBinding());
+        }
+      }
+      return null;
+    }
+
+    private Reply typed(String text) {
+      if (text.isEmpty() || text.chars().anyMatch(Character::isISOControl)) {
+        return null;
+      }
+      if (typed.isEmpty() && text.equals("?") && choices.explained()) {
+        return new Reply.Explain();
+      }
+      // A digit among fewer than ten choices can mean nothing else: no Enter needed.
+      if (typed.isEmpty()
+          && choices.range().isEmpty()
+          && choices.choices().size() < 10
+          && Character.isDigit(text.charAt(0))) {
+        return choices.read(text);
+      }
+      if (typed.length() < 60) {
+        typed.append(text);
+        marked = 0;
+      }
+      return null;
+    }
+
+    private Reply entered() {
+      String line = typed.toString();
+      if (choices.range().isPresent()) {
+        return choices.read(line);
+      }
+      List<Choice> shown = shown();
+      if (line.isEmpty() || (shown.size() > 0 && choices.fitting(line).size() > 1)) {
+        return new Reply.Chosen(shown.get(marked).id());
+      }
+      return choices.read(line);
+    }
+
+    /** The choices that fit what has been typed, with "I do not know" at the end. */
+    private List<Choice> shown() {
+      List<Choice> shown = new ArrayList<>(choices.fitting(typed.toString()));
+      if (choices.range().isEmpty() && (typed.isEmpty() || shown.isEmpty())) {
+        if (shown.isEmpty()) {
+          shown.addAll(choices.choices());
+        }
+        choices.nothing().ifPresent(words -> shown.add(new Choice(Vocabulary.UNKNOWN, words)));
+      }
+      return shown;
+    }
+
+    private String words(Reply reply) {
+      if (reply instanceof Reply.Chosen chosen) {
+        return choices.choices().stream()
+            .filter(choice -> choice.id().equals(chosen.value()))
+            .map(Choice::words)
+            .findFirst()
+            .orElse(choices.nothing().orElse(chosen.value()));
+      }
+      return reply instanceof Reply.Measured ? typed.toString() : "";
+    }
+
+    void redraw() {
+      display.clear();
+      draw();
+    }
+
+    private synchronized void draw() {
+      int columns = Math.max(20, terminal.getSize().getColumns());
+      display.resize(Size.of(columns, Math.max(4, terminal.getSize().getRows())));
+      List<AttributedString> lines = new ArrayList<>();
+      Text head = new Text(screen.width());
+      choices.head().stream().filter(line -> !line.isEmpty()).forEach(head::paragraph);
+      head.lines().forEach(line -> lines.add(plain(line)));
+      choices.range().ifPresent(range -> lines.add(plain("  a number, " + range.words())));
+      List<Choice> shown = shown();
+      for (int i = 0; i < shown.size() && choices.range().isEmpty(); i++) {
+        lines.addAll(choice(shown.get(i), i == marked));
+      }
+      lines.add(plain(hint()));
+      String status = remark.isEmpty() ? choices.check(typed.toString()) : remark;
+      if (!status.isEmpty()) {
+        lines.add(plain(status));
+      }
+      String prompt = screen.glyphs().fit(choices.label() + ": " + typed);
+      lines.add(new AttributedString(prompt));
+      List<AttributedString> fitted = fitted(lines, columns);
+      int cursor = (fitted.size() - 1) * (columns + 1) + fitted.get(fitted.size() - 1).length();
+      display.update(fitted, cursor);
+    }
+
+    /** Every line within the width, so that the display's arithmetic holds. */
+    private List<AttributedString> fitted(List<AttributedString> lines, int columns) {
+      List<AttributedString> fitted = new ArrayList<>();
+      lines.forEach(line -> fitted.addAll(line.columnSplitLength(columns - 1)));
+      int rows = Math.max(3, terminal.getSize().getRows() - 1);
+      return fitted.size() <= rows ? fitted : fitted.subList(fitted.size() - rows, fitted.size());
+    }
+
+    private List<AttributedString> choice(Choice choice, boolean mark) {
+      boolean unknown = choice.id().equals(Vocabulary.UNKNOWN);
+      int number = unknown ? 0 : choices.choices().indexOf(choice) + 1;
+      Text text = new Text(screen.width());
+      text.item((mark ? " >" : "  ") + "%2d  ".formatted(number), choice.words());
+      AttributedStyle style = mark ? AttributedStyle.BOLD : AttributedStyle.DEFAULT;
+      return text.lines().stream()
+          .map(line -> new AttributedStringBuilder().styled(style, screen.glyphs().fit(line)))
+          .map(AttributedStringBuilder::toAttributedString)
+          .toList();
+    }
+
+    private String hint() {
+      if (choices.range().isPresent()) {
+        return "  Enter: done   u Enter: not known   Esc: back   ?: what is this";
+      }
+      return screen.width() < 60
+          ? "  arrows, number or letters"
+          : "  arrows + Enter, a number, or first letters   Esc: back   ?: what is this";
+    }
+
+    private AttributedString plain(String line) {
+      return new AttributedString(screen.glyphs().fit(line));
+    }
+
+    /** Takes the page off the screen and leaves one line. */
+    private void leave(String words) {
+      display.update(List.of(), 0);
+      if (!words.isEmpty()) {
+        screen.say(choices.label() + ": " + words);
+      }
+      terminal.writer().flush();
+    }
+  }
+}

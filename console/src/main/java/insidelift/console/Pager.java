@@ -1,0 +1,122 @@
+package insidelift.console;
+
+import insidelift.console.AdviceText.Part;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Shows an advice page by page where there is a screen, and in one piece where there is none. */
+final class Pager {
+
+  /** What the user wants after the advice. */
+  enum Wish {
+    /** Change an answer. */
+    CHANGE,
+    /** A new consultation. */
+    AGAIN,
+    /** Nothing more. */
+    DONE
+  }
+
+  private record Page(String title, List<String> lines) {}
+
+  private final Screen screen;
+
+  Pager(Screen screen) {
+    this.screen = screen;
+  }
+
+  Wish show(List<Part> parts) throws Left {
+    List<Page> pages = pages(parts);
+    if (!screen.keys()) {
+      pages.forEach(page -> print(page));
+      return ask("What now? change an answer, again from the start, or Enter to end: ");
+    }
+    int at = 0;
+    while (true) {
+      print(pages.get(at));
+      String line =
+          screen.ask(
+              "[%d/%d] %s  back  change  again  quit: "
+                  .formatted(
+                      at + 1, pages.size(), at + 1 < pages.size() ? "Enter: more" : "Enter: end"),
+              List.of("back", "change", "again", "quit"));
+      if (line.isEmpty() && at + 1 < pages.size()) {
+        at++;
+      } else if (line.isEmpty()) {
+        return Wish.DONE;
+      } else if ("back".startsWith(line)) {
+        at = Math.max(0, at - 1);
+      } else {
+        Wish wish = wish(line);
+        if (wish != null) {
+          return wish;
+        }
+        screen.say("Press Enter, or type back, change, again or quit.");
+      }
+    }
+  }
+
+  private Wish ask(String prompt) throws Left {
+    while (true) {
+      String line;
+      screen.say("");
+      line = screen.ask(prompt, List.of("change", "again", "quit"));
+      Wish wish = line.isEmpty() ? Wish.DONE : wish(line);
+      if (wish != null) {
+        return wish;
+      }
+      screen.say("Press Enter, or type change, again or quit.");
+    }
+  }
+
+  private static Wish wish(String line) {
+    if ("change".startsWith(line)) {
+      return Wish.CHANGE;
+    }
+    if ("again".startsWith(line)) {
+      return Wish.AGAIN;
+    }
+    return "quit".startsWith(line) ? Wish.DONE : null;
+  }
+
+  /** Pages that fit the screen with their heading and the line to answer on. */
+  private List<Page> pages(List<Part> parts) {
+    int room = screen.keys() ? Math.max(5, screen.height() - 4) : Integer.MAX_VALUE;
+    List<Page> pages = new ArrayList<>();
+    for (Part part : parts) {
+      List<String> lines = part.lines();
+      for (int from = 0; from < lines.size(); ) {
+        int to = end(lines, from, room);
+        String title = from == 0 ? part.title() : part.title() + " (continued)";
+        pages.add(new Page(title, lines.subList(from, to)));
+        from = to;
+      }
+    }
+    return pages;
+  }
+
+  /** Where a page ends: at a line that begins something new, so that no sentence is cut. */
+  private static int end(List<String> lines, int from, int room) {
+    if (lines.size() - from <= room) {
+      return lines.size();
+    }
+    int end = from + room;
+    for (int at = end; at > from + room / 2; at--) {
+      if (begins(lines.get(at))) {
+        return at;
+      }
+    }
+    return end;
+  }
+
+  private static boolean begins(String line) {
+    return line.isEmpty() || line.matches("^( {0,2}[-!?=>] | {0,2}\\d+\\. |[a-z]|  [A-Z]).*");
+  }
+
+  private void print(Page page) {
+    Text text = new Text(screen.width());
+    text.line("").heading(page.title());
+    page.lines().forEach(text::line);
+    screen.say(text.lines());
+  }
+}

@@ -1,0 +1,119 @@
+package insidelift.console;
+
+import insidelift.engine.consultation.Session;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.Vocabulary.Question;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** All answers so far, numbered, any of which can be changed. */
+final class ReviewPage {
+
+  /** What the user wants after looking at the answers. */
+  sealed interface Wish {
+    /** They are right. */
+    record GoOn() implements Wish {}
+
+    /** This one is to be asked again. */
+    record Change(Question question) implements Wish {}
+
+    /** The screen of safety checks is to be shown again. */
+    record Safety() implements Wish {}
+  }
+
+  private final Screen screen;
+  private final Session session;
+  private final Vocabulary vocabulary;
+
+  ReviewPage(Screen screen, Session session, Vocabulary vocabulary) {
+    this.screen = screen;
+    this.session = session;
+    this.vocabulary = vocabulary;
+  }
+
+  Wish ask() throws Left {
+    List<Question> answered = answered();
+    Text text = new Text(screen.width()).line("").heading("Your answers");
+    text.item("  1  ", "the look at the kart: " + safety());
+    for (int i = 0; i < answered.size(); i++) {
+      Question question = answered.get(i);
+      text.item("%3d  ".formatted(i + 2), question.id() + ": " + words(question));
+    }
+    text.paragraph("Press Enter if they are right, or type the number of one to change it.");
+    screen.say(text.lines());
+    while (true) {
+      String line = screen.ask("change: ", List.of());
+      Optional<Wish> wish = wish(line, answered);
+      if (wish.isPresent()) {
+        return wish.get();
+      }
+      screen.say("Type a number from 1 to " + (answered.size() + 1) + ", or press Enter.");
+    }
+  }
+
+  private static Optional<Wish> wish(String line, List<Question> answered) {
+    if (line.isEmpty()) {
+      return Optional.of(new Wish.GoOn());
+    }
+    if (line.length() > 2 || !line.chars().allMatch(Character::isDigit)) {
+      return Optional.empty();
+    }
+    int number = Integer.parseInt(line);
+    if (number == 1) {
+      return Optional.of(new Wish.Safety());
+    }
+    return number >= 2 && number <= answered.size() + 1
+        ? Optional.of(new Wish.Change(answered.get(number - 2)))
+        : Optional.empty();
+  }
+
+  private List<Question> answered() {
+    List<Question> answered = new ArrayList<>();
+    for (Question question : vocabulary.questions()) {
+      boolean known = session.situation().answer(question.id()).isPresent();
+      boolean declined = session.situation().declined().contains(question.id());
+      // Hopping is not a fault by itself: it is asked on its own, two wheels on the safety screen.
+      boolean own = !question.safety() || question.values().stream().anyMatch(v -> v.complaint());
+      if (own && (known || declined)) {
+        answered.add(question);
+      }
+    }
+    return answered;
+  }
+
+  private String safety() {
+    List<String> faults = new ArrayList<>();
+    boolean looked = false;
+    for (Question question : vocabulary.questions()) {
+      if (question.safety()) {
+        Optional<String> answer = session.situation().answer(question.id());
+        looked |= answer.isPresent();
+        answer
+            .flatMap(question::value)
+            .filter(value -> value.fault() && value.said() != null)
+            .ifPresent(value -> faults.add(value.said()));
+      }
+    }
+    if (!faults.isEmpty()) {
+      return String.join("; ", faults);
+    }
+    return looked ? "nothing found" : "not done";
+  }
+
+  private String words(Question question) {
+    Double number =
+        question.number() == null
+            ? null
+            : session.situation().numbers().get(question.number().key());
+    if (number != null) {
+      return "%.0f %s".formatted(number, question.number().unit());
+    }
+    return session
+        .situation()
+        .answer(question.id())
+        .flatMap(question::value)
+        .map(value -> value.words())
+        .orElse("not known");
+  }
+}

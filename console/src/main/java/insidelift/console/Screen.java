@@ -1,0 +1,115 @@
+package insidelift.console;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Map;
+import org.jline.reader.EndOfFileException;
+import org.jline.reader.LineReader;
+import org.jline.reader.LineReaderBuilder;
+import org.jline.reader.UserInterruptException;
+import org.jline.reader.impl.completer.StringsCompleter;
+import org.jline.terminal.Attributes;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.TerminalBuilder;
+
+/** The terminal that the program runs in, or the pipe where there is none. */
+final class Screen implements AutoCloseable {
+
+  private final Terminal terminal;
+  private final Attributes attributes;
+  private final Glyphs glyphs;
+  private final boolean keys;
+  private Runnable farewell = () -> {};
+
+  private Screen(Terminal terminal, boolean keys) {
+    this.terminal = terminal;
+    this.attributes = terminal.getAttributes();
+    this.glyphs = Glyphs.forOutput(terminal.encoding());
+    this.keys = keys;
+  }
+
+  /** Opens the terminal, with single keys where it has them and the user can see a redraw. */
+  static Screen open(Map<String, String> environment) throws IOException {
+    Terminal terminal =
+        TerminalBuilder.builder().system(true).dumb(true).graphemeCluster(false).build();
+    boolean dumb =
+        terminal.getType().startsWith(Terminal.TYPE_DUMB) || "dumb".equals(environment.get("TERM"));
+    boolean accessible = !environment.getOrDefault("ACCESSIBLE", "").isEmpty();
+    return new Screen(terminal, !dumb && !accessible);
+  }
+
+  /** Whether single keys are read: arrows, filtering, a page that is redrawn. */
+  boolean keys() {
+    return keys;
+  }
+
+  Terminal terminal() {
+    return terminal;
+  }
+
+  Glyphs glyphs() {
+    return glyphs;
+  }
+
+  /** The width to write for: what the terminal says, within what reads well. */
+  int width() {
+    int width = terminal.getSize().getColumns();
+    return width <= 0 ? Text.WIDTH : Math.min(width, 100);
+  }
+
+  /** The height of one page. */
+  int height() {
+    int height = terminal.getSize().getRows();
+    return height <= 0 ? 24 : height;
+  }
+
+  void say(List<String> lines) {
+    PrintWriter out = terminal.writer();
+    glyphs.fit(lines).forEach(out::println);
+    out.flush();
+  }
+
+  void say(String... lines) {
+    say(List.of(lines));
+  }
+
+  /** What to do before the program ends by Ctrl-C, at whatever point. */
+  void onLeaving(Runnable last) {
+    farewell = last;
+    terminal.handle(
+        Terminal.Signal.INT,
+        signal -> {
+          terminal.setAttributes(attributes);
+          terminal.writer().println();
+          farewell.run();
+          terminal.writer().flush();
+          // Leaving at once is the promise; everything worth keeping is on disk already.
+          Runtime.getRuntime().halt(Insidelift.INTERRUPTED);
+        });
+  }
+
+  /** Asks for one line; Tab completes the words. */
+  String ask(String prompt, List<String> words) throws Left {
+    LineReader reader =
+        LineReaderBuilder.builder()
+            .terminal(terminal)
+            .appName("insidelift")
+            .completer(new StringsCompleter(words))
+            .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+            .option(LineReader.Option.BRACKETED_PASTE, false)
+            .build();
+    try {
+      return reader.readLine(glyphs.fit(prompt)).strip();
+    } catch (UserInterruptException e) {
+      throw new Left(true);
+    } catch (EndOfFileException e) {
+      throw new Left(false);
+    }
+  }
+
+  @Override
+  public void close() throws IOException {
+    terminal.close();
+  }
+}

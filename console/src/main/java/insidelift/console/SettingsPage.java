@@ -1,0 +1,118 @@
+package insidelift.console;
+
+import insidelift.console.Choices.Span;
+import insidelift.engine.consultation.Session;
+import insidelift.shared.Degrees;
+import insidelift.shared.Lever;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.advice.Advice;
+import insidelift.shared.advice.Advice.Suggestion;
+import insidelift.shared.situation.EdgeTemperatures;
+import insidelift.shared.situation.Kart;
+import insidelift.shared.situation.Sides;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Numbers measured on the kart: where a lever stands now, and the heat across the front tyres. */
+final class SettingsPage {
+
+  private static final String STEP = "settings";
+
+  private final Asker asker;
+  private final Session session;
+
+  SettingsPage(Asker asker, Session session) {
+    this.asker = asker;
+    this.session = session;
+  }
+
+  /**
+   * Asks where the levers that are to be moved stand now, since the size depends on it.
+   *
+   * @return the command that interrupted it, if one did
+   */
+  Optional<Reply> levers() throws Left {
+    Advice advice = session.advice();
+    Kart kart = session.situation().kart();
+    Sides camber = kart.camber().orElse(null);
+    Sides caster = kart.caster().orElse(null);
+    boolean asked = false;
+    for (Suggestion suggestion : advice.suggestions()) {
+      boolean isCamber = suggestion.lever() == Lever.CAMBER;
+      if (!suggestion.first() || (isCamber ? camber : caster) != null) {
+        continue;
+      }
+      List<Double> sides = new ArrayList<>();
+      for (String side : List.of("left", "right")) {
+        Reply reply = asker.ask(angle(suggestion.lever(), side));
+        if (reply instanceof Reply.Measured measured) {
+          sides.add(measured.number());
+        } else if (reply instanceof Reply.Chosen) {
+          break;
+        } else {
+          return Optional.of(reply);
+        }
+      }
+      asked = true;
+      Sides measured =
+          sides.size() == 2 ? new Sides(Degrees.of(sides.get(0)), Degrees.of(sides.get(1))) : null;
+      if (isCamber) {
+        camber = measured;
+      } else {
+        caster = measured;
+      }
+    }
+    if (asked) {
+      session.begin(STEP);
+      session.note(kart.with(camber, caster));
+    }
+    return Optional.empty();
+  }
+
+  /** Asks for six temperatures and notes what they show. */
+  Optional<Reply> temperatures() throws Left {
+    List<Double> degrees = new ArrayList<>();
+    for (String side : List.of("left", "right")) {
+      for (String edge : List.of("edge nearest the seat", "middle", "edge away from the seat")) {
+        Reply reply = asker.ask(celsius(side, edge));
+        if (reply instanceof Reply.Measured measured) {
+          degrees.add(measured.number());
+        } else {
+          return Optional.of(reply);
+        }
+      }
+    }
+    Optional<String> pattern =
+        EdgeTemperatures.pattern(
+            new EdgeTemperatures(degrees.get(0), degrees.get(1), degrees.get(2)),
+            new EdgeTemperatures(degrees.get(3), degrees.get(4), degrees.get(5)));
+    session.answer("front-temps", pattern.orElse(Vocabulary.UNKNOWN));
+    return Optional.empty();
+  }
+
+  private static Choices angle(Lever lever, String side) {
+    String sign =
+        lever == Lever.CAMBER
+            ? "0 is upright, + has the top of the wheel outward"
+            : "from your own neutral: 0 is neutral, + has the top further back";
+    return number(
+        lever.id() + " " + side,
+        "How much " + lever.id() + " has the " + side + " side now? (" + sign + ")",
+        new Span(-10, 10, "degrees"),
+        "not measured");
+  }
+
+  private static Choices celsius(String side, String edge) {
+    return number(
+        side + " " + edge,
+        "How hot is the " + side + " front tyre at the " + edge + "?",
+        new Span(-20, 200, "degrees Celsius"),
+        "not measured");
+  }
+
+  private static Choices number(String label, String ask, Span range, String nothing) {
+    return new Choices(
+        label, List.of(ask), List.of(), Optional.of(range), Optional.of(nothing), false);
+  }
+}

@@ -1,0 +1,91 @@
+package insidelift.engine.consultation;
+
+import insidelift.shared.Vocabulary;
+import insidelift.shared.situation.CaseProblem;
+import insidelift.shared.situation.CaseReader;
+import insidelift.shared.situation.CaseWriter;
+import insidelift.shared.situation.Situation;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * The consultation that is going on, kept on disk after every answer so that nothing typed is lost,
+ * whatever ends the program. The file is a case: {@code advise} reads it as it stands.
+ */
+public final class SavedConsultation {
+
+  private static final String OPEN = "open-consultation.json";
+  private static final String LAST = "last-consultation.json";
+
+  private final Path folder;
+  private final Vocabulary vocabulary;
+
+  /** The consultation kept in a folder, which is made when first needed. */
+  public SavedConsultation(Path folder, Vocabulary vocabulary) {
+    this.folder = folder;
+    this.vocabulary = vocabulary;
+  }
+
+  /** A consultation that was not finished. */
+  public record Unfinished(Situation situation, Instant when) {}
+
+  /** The unfinished consultation, if there is one that can be read. */
+  public Optional<Unfinished> unfinished() {
+    Path file = folder.resolve(OPEN);
+    try (InputStream in = Files.newInputStream(file)) {
+      Situation situation = new CaseReader(vocabulary).read(in);
+      return Optional.of(new Unfinished(situation, Files.getLastModifiedTime(file).toInstant()));
+    } catch (IOException | CaseProblem e) {
+      // No file, or one from another time: a new consultation is the right answer to both.
+      return Optional.empty();
+    }
+  }
+
+  /** Keeps what is known so far. The old file stays whole until the new one is on the disk. */
+  public void keep(Situation situation) throws IOException {
+    Files.createDirectories(folder);
+    Path next = folder.resolve(OPEN + ".next");
+    try (FileChannel channel =
+        FileChannel.open(
+            next,
+            StandardOpenOption.CREATE,
+            StandardOpenOption.WRITE,
+            StandardOpenOption.TRUNCATE_EXISTING)) {
+      ByteBuffer bytes = StandardCharsets.UTF_8.encode(new CaseWriter(vocabulary).write(situation));
+      while (bytes.hasRemaining()) {
+        channel.write(bytes);
+      }
+      channel.force(true);
+    }
+    Files.move(
+        next,
+        folder.resolve(OPEN),
+        StandardCopyOption.ATOMIC_MOVE,
+        StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  /** Puts the finished consultation aside as the last one, and says where it is. */
+  public Path finish() throws IOException {
+    Path last = folder.resolve(LAST);
+    Files.move(
+        folder.resolve(OPEN),
+        last,
+        StandardCopyOption.ATOMIC_MOVE,
+        StandardCopyOption.REPLACE_EXISTING);
+    return last;
+  }
+
+  /** Forgets the unfinished consultation. */
+  public void forget() throws IOException {
+    Files.deleteIfExists(folder.resolve(OPEN));
+  }
+}
