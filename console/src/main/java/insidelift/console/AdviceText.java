@@ -194,7 +194,10 @@ final class AdviceText {
     advice
         .alternatives()
         .forEach(
-            other -> text.item("  - ", other.what() + " (" + other.why() + "). " + other.action()));
+            other ->
+                text.item(
+                    "  - ",
+                    "%s. %s %s".formatted(other.what(), sentence(other.why()), other.action())));
     if (!advice.unexplained().isEmpty()) {
       text.blank().line("not explained by this");
       advice
@@ -210,6 +213,10 @@ final class AdviceText {
       advice.assumed().forEach(assumed -> text.item("  - ", assumed));
     }
     return text.lines();
+  }
+
+  private static String sentence(String text) {
+    return text.endsWith(".") ? text : text + ".";
   }
 
   private List<String> sources(Advice advice) {

@@ -22,6 +22,9 @@ import java.util.Optional;
 /** The consultation: a look at the kart, one question at a time, a review, the advice. */
 final class Consultation {
 
+  /** After so many answers there is advice, whatever is still open: patience ends before doubt. */
+  private static final int ANSWERS = 12;
+
   /** The choice that leads to typing six temperatures. */
   private static final String MEASURED = "measured";
 
@@ -36,6 +39,7 @@ final class Consultation {
   private final SavedConsultation saved;
   private boolean saving = true;
   private int asked;
+  private int limit = ANSWERS;
 
   private Consultation(Screen screen, Advisor advisor, Path folder) {
     this.screen = screen;
@@ -86,13 +90,17 @@ final class Consultation {
     }
     while (true) {
       questions();
-      Pager.Wish wish = new Pager(screen).show(advice());
+      boolean more = !blocked() && !session.open().isEmpty();
+      Pager.Wish wish = new Pager(screen, more).show(advice());
       if (wish == Pager.Wish.DONE) {
         return;
       }
-      if (wish == Pager.Wish.AGAIN) {
+      if (wish == Pager.Wish.MORE) {
+        limit = asked + ANSWERS;
+      } else if (wish == Pager.Wish.AGAIN) {
         session.resume(Situation.UNKNOWN);
         asked = 0;
+        limit = ANSWERS;
         safety();
       } else {
         review();
@@ -148,7 +156,7 @@ final class Consultation {
   private void questions() throws Left {
     boolean reviewed = false;
     while (true) {
-      List<Question> open = blocked() ? List.of() : session.open();
+      List<Question> open = blocked() || asked >= limit ? List.of() : session.open();
       if (!open.isEmpty()) {
         reviewed = false;
         question(open.get(0), open.size());
@@ -182,7 +190,8 @@ final class Consultation {
         question.id().equals("front-temps")
             ? List.of(new Choice(MEASURED, "I have measured: let me type the numbers"))
             : List.of();
-    String progress = "Question %d of at most %d".formatted(asked + 1, asked + open);
+    String progress =
+        "Question %d of at most %d".formatted(asked + 1, Math.min(limit, asked + open));
     Reply reply = asker.ask(Choices.of(question, progress, more));
     if (reply instanceof Reply.Chosen chosen && chosen.value().equals(MEASURED)) {
       Optional<Reply> interrupted = new SettingsPage(asker, session).temperatures();

@@ -9,6 +9,8 @@ final class Pager {
 
   /** What the user wants after the advice. */
   enum Wish {
+    /** The questions that are still open. */
+    MORE,
     /** Change an answer. */
     CHANGE,
     /** A new consultation. */
@@ -17,29 +19,39 @@ final class Pager {
     DONE
   }
 
+  private static final List<String> WORDS = List.of("back", "more", "change", "again", "quit");
+
   private record Page(String title, List<String> lines) {}
 
   private final Screen screen;
+  private final boolean open;
 
-  Pager(Screen screen) {
+  /**
+   * @param open whether there are questions left that could still change what to do now
+   */
+  Pager(Screen screen, boolean open) {
     this.screen = screen;
+    this.open = open;
   }
 
   Wish show(List<Part> parts) throws Left {
     List<Page> pages = pages(parts);
     if (!screen.keys()) {
       pages.forEach(page -> print(page));
-      return ask("What now? change an answer, again from the start, or Enter to end: ");
+      return ask();
     }
     int at = 0;
     while (true) {
       print(pages.get(at));
       String line =
           screen.ask(
-              "[%d/%d] %s  back  change  again  quit: "
+              "[%d/%d] Enter: %s  back  %schange  again  quit: "
                   .formatted(
-                      at + 1, pages.size(), at + 1 < pages.size() ? "Enter: more" : "Enter: end"),
-              List.of("back", "change", "again", "quit"));
+                      at + 1,
+                      pages.size(),
+                      at + 1 < pages.size() ? "next page" : "end",
+                      open ? "more questions  " : ""),
+              WORDS);
       if (line.isEmpty() && at + 1 < pages.size()) {
         at++;
       } else if (line.isEmpty()) {
@@ -51,25 +63,31 @@ final class Pager {
         if (wish != null) {
           return wish;
         }
-        screen.say("Press Enter, or type back, change, again or quit.");
+        screen.say("Press Enter, or type back, " + words() + ".");
       }
     }
   }
 
-  private Wish ask(String prompt) throws Left {
+  private Wish ask() throws Left {
+    screen.say("");
     while (true) {
-      String line;
-      screen.say("");
-      line = screen.ask(prompt, List.of("change", "again", "quit"));
+      String line = screen.ask("Enter: end, or type " + words() + ": ", WORDS);
       Wish wish = line.isEmpty() ? Wish.DONE : wish(line);
       if (wish != null) {
         return wish;
       }
-      screen.say("Press Enter, or type change, again or quit.");
+      screen.say("Press Enter, or type " + words() + ".");
     }
   }
 
-  private static Wish wish(String line) {
+  private String words() {
+    return (open ? "more, " : "") + "change, again or quit";
+  }
+
+  private Wish wish(String line) {
+    if (open && "more".startsWith(line)) {
+      return Wish.MORE;
+    }
     if ("change".startsWith(line)) {
       return Wish.CHANGE;
     }
