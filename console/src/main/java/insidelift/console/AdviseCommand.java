@@ -1,7 +1,5 @@
 package insidelift.console;
 
-import com.fasterxml.jackson.databind.SerializationFeature;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import insidelift.engine.consultation.Advisor;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.CaseProblem;
@@ -47,13 +45,10 @@ final class AdviseCommand implements Callable<Integer> {
     }
     Advice advice = advisor.advise(situation);
     if (json) {
-      out.println(
-          JsonMapper.builder()
-              .enable(SerializationFeature.INDENT_OUTPUT)
-              .build()
-              .writeValueAsString(advice));
+      out.println(JsonFileCommand.pretty(advice));
     } else {
-      new AdviceText(Text.WIDTH).lines(advice).forEach(out::println);
+      Glyphs glyphs = Glyphs.forOutput(Insidelift.charset(System.out));
+      glyphs.fit(new AdviceText(Text.WIDTH).lines(advice)).forEach(out::println);
     }
     out.flush();
     return 0;

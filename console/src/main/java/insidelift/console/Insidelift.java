@@ -1,6 +1,7 @@
 package insidelift.console;
 
 import java.io.OutputStreamWriter;
+import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import picocli.CommandLine;
@@ -35,7 +36,8 @@ import picocli.CommandLine.Spec;
       PositionsCommand.class,
       GaugeCommand.class,
       ProveCommand.class,
-      NotesCommand.class
+      NotesCommand.class,
+      RehearseCommand.class
     })
 public final class Insidelift implements Runnable {
 
@@ -65,8 +67,8 @@ public final class Insidelift implements Runnable {
     Insidelift top = new Insidelift();
     CommandLine line =
         new CommandLine(top)
-            .setOut(writer(System.out, "stdout.encoding"))
-            .setErr(writer(System.err, "stderr.encoding"))
+            .setOut(writer(System.out))
+            .setErr(writer(System.err))
             .setCaseInsensitiveEnumValuesAllowed(true)
             .setParameterExceptionHandler(Insidelift::misunderstood)
             .setExecutionExceptionHandler(Insidelift::broke);
@@ -96,13 +98,20 @@ public final class Insidelift implements Runnable {
     return FAILED;
   }
 
-  private static PrintWriter writer(java.io.PrintStream stream, String property) {
-    Charset charset = Charset.defaultCharset();
-    try {
-      charset = Charset.forName(System.getProperty(property, charset.name()));
-    } catch (IllegalArgumentException e) {
-      // An unknown name in the property: the platform's default serves.
-    }
-    return new PrintWriter(new OutputStreamWriter(stream, charset), true);
+  /** The encoding of an output: what the terminal said when Java started, else the platform's. */
+  static Charset charset(PrintStream stream) {
+    return encoding(stream == System.err ? "stderr.encoding" : "stdout.encoding");
+  }
+
+  private static Charset encoding(String property) {
+    // Java 17 knows the property by its older name.
+    String name = System.getProperty(property, System.getProperty("sun." + property, ""));
+    return name.isEmpty() || !Charset.isSupported(name)
+        ? Charset.defaultCharset()
+        : Charset.forName(name);
+  }
+
+  private static PrintWriter writer(PrintStream stream) {
+    return new PrintWriter(new OutputStreamWriter(stream, charset(stream)), true);
   }
 }

@@ -1,5 +1,6 @@
 package insidelift.console;
 
+import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -39,15 +40,17 @@ abstract class JsonFileCommand implements Callable<Integer> {
     if (json) {
       out.println(pretty(result.json()));
     } else {
-      result.lines().forEach(out::println);
+      Glyphs.forOutput(Insidelift.charset(System.out)).fit(result.lines()).forEach(out::println);
     }
     out.flush();
     return 0;
   }
 
   static String pretty(Object value) throws IOException {
+    // Plain ASCII, so that no terminal or pipe of another encoding can spoil it.
     return JsonMapper.builder()
         .enable(SerializationFeature.INDENT_OUTPUT)
+        .enable(JsonWriteFeature.ESCAPE_NON_ASCII)
         .build()
         .writeValueAsString(value);
   }

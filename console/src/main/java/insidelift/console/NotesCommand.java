@@ -41,7 +41,7 @@ final class NotesCommand implements Callable<Integer> {
     } else {
       Text text = new Text(Text.WIDTH);
       NoteText.write(notes.note(id), notes, text);
-      text.lines().forEach(out::println);
+      Glyphs.forOutput(Insidelift.charset(System.out)).fit(text.lines()).forEach(out::println);
     }
     out.flush();
     return 0;
