@@ -22,6 +22,9 @@ final class AdviceText {
   /** A part of the advice, which opens on a page of its own. */
   record Part(String title, List<String> lines) {}
 
+  /** How the notes open the step that differs from lever to lever. */
+  private static final String WHICH_WAY = "For this change ";
+
   private final int width;
 
   AdviceText(int width) {
@@ -45,6 +48,7 @@ final class AdviceText {
     parts.add(new Part("Why", why(advice)));
     parts.add(new Part("Take care", care(advice)));
     parts.add(new Part("The job, step by step", job(advice)));
+    parts.add(new Part("What it does to the wheels", wheels(advice)));
     parts.add(new Part("Did it work?", proof(advice)));
     parts.add(new Part("What else could be", whatElse(advice)));
     parts.add(new Part("Sources", sources(advice)));
@@ -164,15 +168,48 @@ final class AdviceText {
     return text.lines();
   }
 
+  /** Which way to turn for each lever that is moved now, then the job that they share. */
   private List<String> job(Advice advice) {
     Text text = new Text(width);
+    List<Suggestion> now = advice.suggestions().stream().filter(Suggestion::first).toList();
+    Set<String> shared = new LinkedHashSet<>();
+    now.forEach(suggestion -> shared.addAll(suggestion.steps()));
+    for (Suggestion suggestion : now) {
+      for (String step : suggestion.steps()) {
+        if (step.startsWith(WHICH_WAY)) {
+          shared.remove(step);
+          text.item("  " + suggestion.lever().id() + ": ", step);
+        }
+      }
+    }
+    text.blank();
     int number = 1;
-    Set<String> steps = new LinkedHashSet<>();
-    advice.suggestions().stream()
-        .filter(Suggestion::first)
-        .forEach(suggestion -> steps.addAll(suggestion.steps()));
-    for (String step : steps) {
+    for (String step : shared) {
       text.item("%3d. ".formatted(number++), step);
+    }
+    advice.suggestions().stream()
+        .filter(suggestion -> suggestion.first() && suggestion.washers() != null)
+        .findFirst()
+        .ifPresent(
+            suggestion -> {
+              text.blank().line("your own washers, for everything that is changed now");
+              suggestion.washers().lines().forEach(text::line);
+            });
+    return text.lines();
+  }
+
+  private List<String> wheels(Advice advice) {
+    Text text = new Text(width);
+    for (Suggestion suggestion : advice.suggestions()) {
+      if (suggestion.first() && suggestion.effect() != null) {
+        text.blank().paragraph(suggestion.effect().sentence()).blank();
+        // The drawings and tables are made for 80 columns; a narrower screen has the sentence.
+        if (width >= Text.WIDTH) {
+          suggestion.effect().lines().forEach(text::line);
+          text.blank();
+          suggestion.effect().drawing().forEach(text::line);
+        }
+      }
     }
     return text.lines();
   }

@@ -1,6 +1,7 @@
 package insidelift.console;
 
 import insidelift.engine.consultation.Advisor;
+import insidelift.engine.geometry.RefusedInputException;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.CaseReader;
@@ -43,7 +44,13 @@ final class AdviseCommand implements Callable<Integer> {
       spec.commandLine().getErr().println("insidelift: " + name + ": " + e.getMessage());
       return Insidelift.FAILED;
     }
-    Advice advice = advisor.advise(situation);
+    Advice advice;
+    try {
+      advice = advisor.advise(situation);
+    } catch (RefusedInputException e) {
+      spec.commandLine().getErr().println("insidelift: kart." + Text.safe(e.getMessage()));
+      return Insidelift.FAILED;
+    }
     if (json) {
       out.println(JsonFileCommand.pretty(advice));
     } else {

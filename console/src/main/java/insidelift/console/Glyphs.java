@@ -16,12 +16,12 @@ final class Glyphs {
   /** Characters for an output in that encoding. */
   static Glyphs forOutput(Charset charset) {
     CharsetEncoder encoder = charset.canEncode() ? charset.newEncoder() : null;
-    return new Glyphs(encoder != null && encoder.canEncode("°±"));
+    return new Glyphs(encoder != null && encoder.canEncode("°±·"));
   }
 
   /** The line with nothing in it that the output cannot show. */
   String fit(String line) {
-    return rich ? line : line.replace("°", " deg").replace("±", "+/-");
+    return rich ? line : line.replace("°", " deg").replace("±", "+/-").replace("·", " ");
   }
 
   List<String> fit(List<String> lines) {

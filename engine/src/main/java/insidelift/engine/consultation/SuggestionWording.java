@@ -40,11 +40,13 @@ final class SuggestionWording {
   private final NoteBook notes;
   private final Kart kart;
   private final Decided decided;
+  private final Effects effects;
 
   SuggestionWording(NoteBook notes, Kart kart, Decided decided) {
     this.notes = notes;
     this.kart = kart;
     this.decided = decided;
+    this.effects = new Effects(kart, decided);
   }
 
   Suggestion suggestion(Verdict verdict) {
@@ -72,7 +74,9 @@ final class SuggestionWording {
         moves ? steps(verdict) : List.of(),
         moves ? new Minutes(Sizes.MINUTES_FROM, Sizes.MINUTES_TO) : null,
         moves ? sections(claims, "Feel") : List.of(),
-        moves ? sections(claims, "Undo") : List.of());
+        moves ? sections(claims, "Undo") : List.of(),
+        moves ? effects.of(verdict) : null,
+        moves ? effects.washers(verdict) : null);
   }
 
   /** A disputed claim is never surer than clear, however plain what it rests on. */

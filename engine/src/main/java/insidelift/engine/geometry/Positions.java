@@ -1,6 +1,7 @@
 package insidelift.engine.geometry;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.InputStream;
 import java.nio.file.Path;
@@ -97,6 +98,27 @@ public final class Positions {
       sides.add(PositionAdvice.of(side, hardware, now, wanted, CHOICES));
     }
     return new Positions(sides, false);
+  }
+
+  /**
+   * The same change on both sides of a case's kart.
+   *
+   * @param eccentrics the washers, as {@link EccentricHardware#from} reads them
+   * @param now the positions they are in, {@code {"left":{"top":"1","bottom":"1"},"right":{…}}};
+   *     null where they were not told: then the first positions, and the answer says so
+   * @param camberDeg the camber wanted, degrees, as a change
+   * @param casterDeg the caster wanted, degrees, as a change
+   * @throws RefusedInputException if either is not of that shape
+   */
+  public static Positions of(
+      JsonNode eccentrics, JsonNode now, double camberDeg, double casterDeg) {
+    ObjectNode file = JsonNodeFactory.instance.objectNode().put("schema", 1);
+    file.set("eccentrics", eccentrics);
+    if (now != null) {
+      file.set("now", now);
+    }
+    file.putObject("want").put("camberDeg", camberDeg).put("casterDeg", casterDeg);
+    return from(file);
   }
 
   /** What to do, left and right. */

@@ -1,6 +1,8 @@
 package insidelift.shared.advice;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.databind.JsonNode;
 import insidelift.shared.CheckKind;
 import insidelift.shared.Direction;
 import insidelift.shared.Kind;
@@ -101,6 +103,8 @@ public record Advice(
    * @param minutes how long the job takes
    * @param confirm what the driver should feel if it worked
    * @param undo when to take it back
+   * @param effect what the change does to this kart's wheels; left out if the lever stays
+   * @param washers where to turn the kart's own eccentrics; left out unless they are described
    */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Suggestion(
@@ -120,13 +124,29 @@ public record Advice(
       List<String> steps,
       Minutes minutes,
       List<String> confirm,
-      List<String> undo) {
+      List<String> undo,
+      Effect effect,
+      Effect washers) {
 
     /** Whether the lever moves. */
     public boolean moves() {
       return direction != Direction.HOLD;
     }
   }
+
+  /**
+   * A computed picture of a change.
+   *
+   * @param figures the numbers, before and after
+   * @param sentence the picture in one sentence, or empty
+   * @param lines the numbers as a small table for a screen of 80 columns
+   * @param drawing a drawing in characters, for the same screen
+   */
+  public record Effect(
+      JsonNode figures,
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) String sentence,
+      @JsonIgnore List<String> lines,
+      @JsonIgnore List<String> drawing) {}
 
   /** Where each side ends, in degrees, and what zero means there. */
   public record Settings(double left, double right, String reference) {}

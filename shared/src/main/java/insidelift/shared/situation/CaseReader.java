@@ -1,6 +1,7 @@
 package insidelift.shared.situation;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import insidelift.shared.Degrees;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.NumberAnswer;
@@ -31,6 +32,17 @@ public final class CaseReader {
   private static final Set<String> SIDES = Set.of("left", "right");
   private static final Set<String> CASTER = Set.of("left", "right", "reference", "neutral");
   private static final Set<String> PER_POSITION = Set.of("camberPerPosition", "casterPerPosition");
+  private static final Set<String> WASHERS =
+      Set.of(
+          "pivots",
+          "throwMm",
+          "pivotSpacingMm",
+          "positions",
+          "anglesDeg",
+          "camberOnly",
+          "table",
+          "bottomTable");
+  private static final String NOW = "now";
   private static final Set<String> EDGES = Set.of("inner", "middle", "outer");
 
   /** Camber beyond this is a typing error: ten times what a kart runs (common practice). */
@@ -248,9 +260,16 @@ public final class CaseReader {
   }
 
   private static Eccentrics eccentrics(JsonPlace place) throws CaseProblem {
-    place.object(PER_POSITION);
+    Set<String> keys = new HashSet<>(PER_POSITION);
+    keys.addAll(WASHERS);
+    keys.add(NOW);
+    place.object(keys);
+    ObjectNode washers = ((ObjectNode) place.node()).deepCopy().retain(WASHERS);
     return new Eccentrics(
-        perPosition(place.at("camberPerPosition")), perPosition(place.at("casterPerPosition")));
+        perPosition(place.at("camberPerPosition")),
+        perPosition(place.at("casterPerPosition")),
+        washers.isEmpty() ? null : washers,
+        place.node().get(NOW));
   }
 
   private static Degrees perPosition(Optional<JsonPlace> place) throws CaseProblem {

@@ -66,6 +66,12 @@ public final class CaseWriter {
       ObjectNode steps = node.putObject("eccentrics");
       put(steps, "camberPerPosition", eccentrics.camberPerPosition());
       put(steps, "casterPerPosition", eccentrics.casterPerPosition());
+      if (eccentrics.washers() != null) {
+        steps.setAll((ObjectNode) eccentrics.washers());
+      }
+      if (eccentrics.now() != null) {
+        steps.set("now", eccentrics.now());
+      }
     }
     kart.geometry().ifPresent(geometry -> node.set("geometry", geometry));
   }

@@ -1,17 +1,20 @@
 package insidelift.shared.situation;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.databind.JsonNode;
 import insidelift.shared.Degrees;
 
 /**
- * What one position of the kart's own eccentrics does, as its owner measured it.
+ * The kart's own eccentrics, as far as their owner has measured them.
  *
  * @param camberPerPosition degrees of camber that one position moves; null if not measured
  * @param casterPerPosition degrees of caster that one position moves; null if not measured
+ * @param washers the washers themselves (throw, spacing, positions, or a measured table) as the
+ *     file has them; null if they are not described
+ * @param now the positions that the washers are in, as the file has them; null if not told
  */
-@JsonInclude(JsonInclude.Include.NON_NULL)
-public record Eccentrics(Degrees camberPerPosition, Degrees casterPerPosition) {
+public record Eccentrics(
+    Degrees camberPerPosition, Degrees casterPerPosition, JsonNode washers, JsonNode now) {
 
   /** Nothing measured. */
-  public static final Eccentrics UNKNOWN = new Eccentrics(null, null);
+  public static final Eccentrics UNKNOWN = new Eccentrics(null, null, null, null);
 }

@@ -1,0 +1,88 @@
+package insidelift.engine.consultation;
+
+import insidelift.engine.geometry.ChangeEffect;
+import insidelift.engine.geometry.Dimension;
+import insidelift.engine.geometry.KartGeometry;
+import insidelift.engine.geometry.Positions;
+import insidelift.shared.Direction;
+import insidelift.shared.Lever;
+import insidelift.shared.advice.Advice.Effect;
+import insidelift.shared.situation.Kart;
+import insidelift.shared.situation.Sides;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What the changes made now do to this kart: its wheels and loads before and after, and where to
+ * turn its washers. It informs; it never decides, and above all not the camber dispute.
+ */
+final class Effects {
+
+  private final Kart kart;
+  private final KartGeometry geometry;
+  private final List<Verdict> verdicts;
+  private final Set<Lever> first;
+
+  /**
+   * @throws insidelift.engine.geometry.RefusedInputException if the kart's geometry is impossible
+   */
+  Effects(Kart kart, Decided decided) {
+    this.kart = kart;
+    this.geometry = geometry(kart);
+    this.verdicts = decided.verdicts();
+    this.first = decided.first();
+  }
+
+  /** The change of one lever by itself. */
+  Effect of(Verdict verdict) {
+    double degrees = signed(verdict);
+    boolean camber = verdict.lever() == Lever.CAMBER;
+    ChangeEffect effect = ChangeEffect.of(geometry, camber ? degrees : 0, camber ? 0 : degrees);
+    return new Effect(effect.json(), effect.sentence(), effect.table(), effect.drawing().lines());
+  }
+
+  /**
+   * The washers for everything that is moved together with a lever: one washer moves camber and
+   * caster, so two targets are solved for at once. Null where the washers are not described.
+   */
+  Effect washers(Verdict verdict) {
+    if (kart.eccentrics().washers() == null) {
+      return null;
+    }
+    Positions positions =
+        Positions.of(
+            kart.eccentrics().washers(),
+            kart.eccentrics().now(),
+            wanted(Lever.CAMBER, verdict),
+            wanted(Lever.CASTER, verdict));
+    return new Effect(positions.json(), "", positions.lines(), List.of());
+  }
+
+  private double wanted(Lever lever, Verdict verdict) {
+    boolean together = first.contains(verdict.lever());
+    return verdicts.stream()
+        .filter(other -> other.lever() == lever)
+        .filter(other -> other.equals(verdict) || (together && first.contains(lever)))
+        .mapToDouble(Effects::signed)
+        .sum();
+  }
+
+  private static double signed(Verdict verdict) {
+    double size = verdict.sized().degrees().value();
+    return verdict.sized().direction() == Direction.LESS ? -size : size;
+  }
+
+  /**
+   * The kart's own geometry, with the settings it was measured at where the geometry names none.
+   */
+  private static KartGeometry geometry(Kart kart) {
+    KartGeometry known = kart.geometry().map(KartGeometry::from).orElseGet(KartGeometry::typical);
+    if (kart.camber().isPresent() && known.isTypical(Dimension.CAMBER)) {
+      known = known.with(Dimension.CAMBER, kart.camber().map(Sides::middle).orElseThrow().value());
+    }
+    if (kart.absolute() && kart.caster().isPresent() && known.isTypical(Dimension.CASTER)) {
+      known = known.with(Dimension.CASTER, kart.caster().map(Sides::middle).orElseThrow().value());
+    }
+    return known;
+  }
+}
