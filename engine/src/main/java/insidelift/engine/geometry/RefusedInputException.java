@@ -1,5 +1,7 @@
 package insidelift.engine.geometry;
 
+import insidelift.shared.situation.Printable;
+
 /**
  * An input that this package will not compute with. The message names the place and the reason and
  * is meant for the user as it stands.
@@ -7,12 +9,10 @@ package insidelift.engine.geometry;
 public final class RefusedInputException extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
 
-  RefusedInputException(String place, String reason) {
-    super(printable(place + ": " + reason));
-  }
+  /** The longest message: a place, a reason and a quoted word. */
+  private static final int LONGEST = 1000;
 
-  /** A key or value quoted from a file must not steer the terminal that shows it. */
-  private static String printable(String message) {
-    return message.replaceAll("\\p{Cntrl}", "?");
+  RefusedInputException(String place, String reason) {
+    super(Printable.shown(place + ": " + reason, LONGEST));
   }
 }
