@@ -63,7 +63,9 @@ public final class CaseReader {
   private Situation situation(JsonPlace file) throws CaseProblem {
     file.object(TOP);
     JsonPlace schema = file.need("schema");
-    if (!schema.node().isIntegralNumber() || schema.node().asLong() != SCHEMA) {
+    if (!schema.node().isIntegralNumber()
+        || !schema.node().canConvertToInt()
+        || schema.node().intValue() != SCHEMA) {
       throw schema.problem(
           "%s is not known; this build reads schema %d"
               .formatted(Printable.shown(schema.node().toString()), SCHEMA));
@@ -136,12 +138,14 @@ public final class CaseReader {
   private Situation resolved(
       JsonPlace answers, Map<String, String> words, Map<String, Double> numbers)
       throws CaseProblem {
+    Map<String, Double> kept = new LinkedHashMap<>();
     boolean geared = "gears".equals(words.get("gearbox"));
     for (Question question : vocabulary.questions()) {
       Double number = question.number() == null ? null : numbers.get(question.number().key());
       if (number == null) {
         continue;
       }
+      kept.put(question.id(), number);
       // A kart with a gearbox counts as high power whatever its kilowatts.
       boolean gearedPower = question.id().equals("power") && geared;
       String counted = gearedPower ? "high" : question.number().valueFor(number);
@@ -168,7 +172,7 @@ public final class CaseReader {
     if (geared) {
       words.put("power", "high");
     }
-    return new Situation(words, numbers, Kart.UNKNOWN);
+    return new Situation(words, kept, Kart.UNKNOWN);
   }
 
   private static Optional<String> temperatures(JsonPlace place) throws CaseProblem {

@@ -10,7 +10,7 @@ import java.util.Optional;
 /**
  * Everything that is known before advice is given: the answers, by question, and the kart. A
  * question that is not in the map is unknown. Numbers that were given (power in kW, minutes left)
- * are kept beside the words they count as.
+ * are kept by question beside the words they count as.
  */
 public record Situation(Map<String, String> answers, Map<String, Double> numbers, Kart kart) {
 
@@ -50,7 +50,7 @@ public record Situation(Map<String, String> answers, Map<String, Double> numbers
   public Situation with(Vocabulary.Question question, double number) {
     Situation changed = with(question.id(), question.number().valueFor(number));
     Map<String, Double> more = new LinkedHashMap<>(changed.numbers);
-    more.put(question.number().key(), number);
+    more.put(question.id(), number);
     return new Situation(changed.answers, more, kart);
   }
 
