@@ -45,7 +45,7 @@ class VocabularyTest {
           entry("front-wear", "even feathered inner-edge outer-edge"),
           entry("front-temps", "even inner-hot outer-hot middle-hot edges-hot all-hot all-cold"),
           entry("tyres", "slicks wets"),
-          entry("tyre-life", "fresh used worn"),
+          entry("tyre-life", "used fresh worn"),
           entry("pressures", "set unequal not-set"),
           entry("alignment", "checked hit-something"),
           entry("play", "none some"),

@@ -112,7 +112,8 @@ public final class CaseReader {
       String key = names.next();
       JsonPlace place = answers.need(key);
       if (place.node().isTextual() && place.word().equals(Vocabulary.UNKNOWN)) {
-        declined.add(key);
+        // A number that is not known leaves its question open for the words.
+        vocabulary.question(key).ifPresent(question -> declined.add(question.id()));
         continue;
       }
       Optional<NumberAnswer> number = number(key);

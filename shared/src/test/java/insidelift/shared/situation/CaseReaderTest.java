@@ -42,8 +42,10 @@ class CaseReaderTest {
 
   @Test
   void unknownIsNoAnswer() throws Exception {
-    assertThat(read(answers("\"water\": \"unknown\", \"powerKw\": \"unknown\"")))
-        .isEqualTo(Situation.UNKNOWN);
+    Situation nothing = read(answers("\"water\": \"unknown\", \"powerKw\": \"unknown\""));
+
+    assertThat(nothing.facts(VOCABULARY)).isEmpty();
+    assertThat(nothing.declined()).containsExactly("water");
   }
 
   @Test
@@ -100,8 +102,9 @@ class CaseReaderTest {
         "kart.caster: \"zero\" is not a key here; the keys are left, neutral, reference, right");
     refused(
         kart("\"eccentrics\": {\"camber\": 1}"),
-        "kart.eccentrics: \"camber\" is not a key here; the keys are camberPerPosition,"
-            + " casterPerPosition");
+        "kart.eccentrics: \"camber\" is not a key here; the keys are anglesDeg, bottomTable,"
+            + " camberOnly, camberPerPosition, casterPerPosition, now, pivotSpacingMm, pivots,"
+            + " positions, table, throwMm");
   }
 
   @Test

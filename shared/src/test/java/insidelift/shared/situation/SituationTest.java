@@ -20,9 +20,12 @@ class SituationTest {
   }
 
   @Test
-  void anAnswerTakenBackLeavesNoTrace() {
-    assertThat(Situation.UNKNOWN.with("water", "wet").with("water", Vocabulary.UNKNOWN))
-        .isEqualTo(Situation.UNKNOWN);
+  void anAnswerTakenBackSaysNothingButIsNotAskedForAgain() {
+    Situation back = Situation.UNKNOWN.with("water", "wet").with("water", Vocabulary.UNKNOWN);
+
+    assertThat(back.facts(VOCABULARY)).isEmpty();
+    assertThat(back.declined()).containsExactly("water");
+    assertThat(back.with("water", "dry").declined()).isEmpty();
   }
 
   @Test
