@@ -97,13 +97,13 @@ final class DrlIndexer {
   }
 
   private IndexedRule index(String family, RuleDescr rule) {
-    AnnotationDescr note = rule.getAnnotation("note");
     AttributeDescr group = rule.getAttributes().get("agenda-group");
     List<Premise> premises = new ArrayList<>();
     IndexedRule indexed =
         new IndexedRule(
             rule.getName(),
-            note == null ? "" : unquoted(String.valueOf(note.getSingleValue())),
+            single(rule, "note"),
+            single(rule, "mechanism"),
             family,
             rule.getLine(),
             group == null ? "MAIN" : group.getValue(),
@@ -123,6 +123,7 @@ final class DrlIndexer {
         new IndexedRule(
             indexed.id(),
             indexed.note(),
+            indexed.mechanism(),
             family,
             indexed.line(),
             indexed.stage(),
@@ -194,6 +195,11 @@ final class DrlIndexer {
         .results()
         .map(found -> found.group(1) == null ? found.group(2) : found.group(1))
         .toList();
+  }
+
+  private static String single(RuleDescr rule, String name) {
+    AnnotationDescr annotation = rule.getAnnotation(name);
+    return annotation == null ? "" : unquoted(String.valueOf(annotation.getSingleValue()));
   }
 
   private static String unquoted(String text) {
