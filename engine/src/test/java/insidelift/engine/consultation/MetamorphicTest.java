@@ -137,7 +137,7 @@ class MetamorphicTest {
   }
 
   private static Optional<Sides> mirrored(Optional<Sides> sides) {
-    return sides.map(pair -> new Sides(pair.right(), pair.left()));
+    return sides.map(pair -> new Sides(/* left= */ pair.right(), /* right= */ pair.left()));
   }
 
   private static String mirrored(String side) {
