@@ -148,8 +148,12 @@ final class SuggestionWording {
               : "as far as asked";
       return "Leave %s where it is: it is already where it should be (%s).".formatted(lever, where);
     }
+    if (sized.end() == End.MARK) {
+      return "Leave %s where it is: at %s it is as far as this reason takes it."
+          .formatted(lever, sized.target().left().signed());
+    }
     Note holder = notes.note(verdict.heldBy().orElseThrow());
-    if (withWish && !verdict.wishes().isEmpty()) {
+    if (withWish && verdict.wishes().stream().anyMatch(Wish::moves)) {
       Note wish = notes.note(verdict.wishes().get(0).claim());
       if (!wish.id().equals(holder.id())) {
         return "Leave %s where it is (wanted: %s), because %s."

@@ -35,7 +35,7 @@ final class Situations {
   }
 
   private Situation next() {
-    double told = 0.2 + 0.7 * random.nextDouble();
+    double told = 0.02 + 0.88 * random.nextDouble();
     Map<String, String> answers = new LinkedHashMap<>();
     for (Question question : vocabulary.questions()) {
       if (random.nextDouble() < told) {
