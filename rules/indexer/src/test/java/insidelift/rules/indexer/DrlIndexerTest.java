@@ -68,6 +68,7 @@ class DrlIndexerTest {
             new IndexedRule(
                 "wet-more",
                 "caster-wet-more",
+                "",
                 "targets",
                 3,
                 "advise",
