@@ -13,6 +13,7 @@ import insidelift.shared.Contribution.Job;
 import insidelift.shared.Contribution.Origin;
 import insidelift.shared.Direction;
 import insidelift.shared.Finding;
+import insidelift.shared.Kind;
 import insidelift.shared.Lever;
 import insidelift.shared.Move;
 import insidelift.shared.Proposal;
@@ -121,7 +122,7 @@ final class SuggestionWording {
 
   private String change(Verdict verdict) {
     Sized sized = verdict.sized();
-    String because = notes.note(verdict.wishes().get(0).claim()).because();
+    String because = notes.note(clause(verdict)).because();
     String verb = verdict.undo() ? "Take %s back" : "Set %s";
     String way = sized.direction() == Direction.MORE ? "more" : "less";
     if (verdict.lever() == Lever.CAMBER) {
@@ -131,6 +132,17 @@ final class SuggestionWording {
     }
     return (verb + " %s (about %s) on both sides: %s.")
         .formatted("caster", positions(sized.positions(), way), sized.degrees(), because);
+  }
+
+  /** The note whose clause ends the summary. */
+  private static String clause(Verdict verdict) {
+    Wish wish = verdict.wishes().get(0);
+    boolean takenBack =
+        wish.kind() == Kind.TARGET
+            && wish.direction() == Direction.LESS
+            && !wish.claim().equals("camber-dry-zero");
+    // Less water asks for less: the reason for more would be no reason.
+    return takenBack ? "size-targets" : wish.claim();
   }
 
   private static String positions(double count, String way) {

@@ -39,7 +39,6 @@ class NotesTest {
           "eccentric",
           "loaded",
           "powerKw",
-          "size-targets",
           "toe-after");
 
   private static final Map<String, List<String>> SECTIONS =
