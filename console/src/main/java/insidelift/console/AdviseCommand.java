@@ -36,11 +36,11 @@ final class AdviseCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     PrintWriter out = spec.commandLine().getOut();
     Advisor advisor = Advisor.load();
+    String name = file.equals("-") ? "standard input" : Printable.shown(file, 200);
     Situation situation;
     try {
       situation = InputFile.read(file, in -> new CaseReader(advisor.vocabulary()).read(in));
     } catch (CaseProblem e) {
-      String name = file.equals("-") ? "standard input" : Printable.shown(file, 200);
       spec.commandLine().getErr().println("insidelift: " + name + ": " + e.getMessage());
       return Insidelift.FAILED;
     }
@@ -48,7 +48,9 @@ final class AdviseCommand implements Callable<Integer> {
     try {
       advice = advisor.advise(situation);
     } catch (RefusedInputException e) {
-      spec.commandLine().getErr().println("insidelift: kart." + Text.safe(e.getMessage()));
+      spec.commandLine()
+          .getErr()
+          .println("insidelift: " + name + ": kart." + Text.safe(e.getMessage()));
       return Insidelift.FAILED;
     }
     if (json) {

@@ -84,6 +84,10 @@ record Choices(
           ? Optional.empty()
           : Optional.of(new Reply.Chosen(Vocabulary.UNKNOWN));
     }
+    if (said.length() == 1 && !fitting(said).isEmpty()) {
+      // The first letter of a choice means that choice; the command has its whole word.
+      return Optional.empty();
+    }
     return switch (said) {
       case "?" -> explained ? Optional.of(new Reply.Explain()) : Optional.empty();
       case "back", "b" -> Optional.of(new Reply.Back());

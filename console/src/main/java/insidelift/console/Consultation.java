@@ -8,7 +8,6 @@ import insidelift.engine.consultation.SavedConsultation.Unfinished;
 import insidelift.engine.consultation.Session;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary.Question;
-import insidelift.shared.situation.Kart;
 import insidelift.shared.situation.Situation;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -28,15 +27,21 @@ final class Consultation {
   /** The choice that leads to typing six temperatures. */
   private static final String MEASURED = "measured";
 
-  private static final String[] GREETING = {
-    "   O__        Insidelift", "      \\__O    the next change at the front end of your kart", "",
-  };
+  private static final List<String> GREETING =
+      List.of(
+          "   O__        Insidelift",
+          "      \\__O    the next change at the front end of your kart",
+          "");
+
+  private static final List<String> NARROW_GREETING =
+      List.of("   O__        Insidelift", "      \\__O    the next front-end change", "");
 
   private final Screen screen;
   private final Asker asker;
   private final Advisor advisor;
   private final Session session;
   private final SavedConsultation saved;
+  private final SettingsPage settings;
   private boolean saving = true;
   private int asked;
   private int limit = ANSWERS;
@@ -47,13 +52,14 @@ final class Consultation {
     this.advisor = advisor;
     this.session = new Session(advisor);
     this.saved = new SavedConsultation(folder, advisor.vocabulary());
+    this.settings = new SettingsPage(asker, session);
   }
 
   /** Holds one consultation, or as many as are wanted, and returns the exit code. */
   static int start(PrintWriter out, Path folder) {
     try (Screen screen = Screen.open(System.getenv())) {
       screen.onLeaving(() -> screen.say("Left. Your answers are kept."));
-      screen.say(GREETING);
+      screen.say(screen.width() < 60 ? NARROW_GREETING : GREETING);
       screen.say(
           new Text(screen.width())
               .paragraph(
@@ -66,11 +72,13 @@ final class Consultation {
                       + " shows all answers. Ctrl-C leaves; your answers are kept.")
               .lines());
       Consultation consultation = new Consultation(screen, Advisor.load(), folder);
+      screen.onLeaving(consultation::farewell);
       try {
         consultation.hold();
         return 0;
       } catch (Left left) {
-        screen.say("", "Left. Your answers are kept.");
+        screen.say("");
+        consultation.farewell();
         return left.interrupted() ? Insidelift.INTERRUPTED : 0;
       }
     } catch (IOException e) {
@@ -99,6 +107,7 @@ final class Consultation {
         limit = asked + ANSWERS;
       } else if (wish == Pager.Wish.AGAIN) {
         session.resume(Situation.UNKNOWN);
+        settings.back();
         asked = 0;
         limit = ANSWERS;
         safety();
@@ -159,11 +168,12 @@ final class Consultation {
       List<Question> open = blocked() || asked >= limit ? List.of() : session.open();
       if (!open.isEmpty()) {
         reviewed = false;
-        question(open.get(0), open.size());
+        int most = Math.min(limit, asked + open.size());
+        question(open.get(0), "Question %d of at most %d".formatted(asked + 1, most));
       } else if (blocked()) {
         return;
       } else {
-        Optional<Reply> interrupted = new SettingsPage(asker, session).levers();
+        Optional<Reply> interrupted = settings.levers();
         keep();
         if (interrupted.isPresent()) {
           command(interrupted.get(), null);
@@ -185,16 +195,19 @@ final class Consultation {
     keep();
   }
 
-  private void question(Question question, int open) throws Left {
+  private void question(Question question, String progress) throws Left {
     List<Choice> more =
         question.id().equals("front-temps")
             ? List.of(new Choice(MEASURED, "I have measured: let me type the numbers"))
             : List.of();
-    String progress =
-        "Question %d of at most %d".formatted(asked + 1, Math.min(limit, asked + open));
-    Reply reply = asker.ask(Choices.of(question, progress, more));
+    Choices choices = Choices.of(question, progress, more);
+    Reply reply = asker.ask(choices);
+    while (reply instanceof Reply.Explain || reply instanceof Reply.Help) {
+      command(reply, question);
+      reply = asker.ask(choices);
+    }
     if (reply instanceof Reply.Chosen chosen && chosen.value().equals(MEASURED)) {
-      Optional<Reply> interrupted = new SettingsPage(asker, session).temperatures();
+      Optional<Reply> interrupted = settings.temperatures();
       if (interrupted.isPresent()) {
         command(interrupted.get(), question);
         return;
@@ -215,7 +228,11 @@ final class Consultation {
   private void command(Reply reply, Question question) throws Left {
     if (reply instanceof Reply.Back) {
       Optional<String> step = session.back();
-      asked = Math.max(0, asked - 1);
+      if (step.isPresent() && step.get().equals(SettingsPage.STEP)) {
+        settings.back();
+      } else {
+        asked = Math.max(0, asked - 1);
+      }
       if (step.isEmpty() || step.get().equals(SafetyPage.STEP)) {
         safety();
       }
@@ -230,14 +247,14 @@ final class Consultation {
 
   /** Whether the answers were found right. */
   private boolean review() throws Left {
-    ReviewPage.Wish wish = new ReviewPage(screen, session, advisor.vocabulary()).ask();
+    ReviewPage.Wish wish = new ReviewPage(screen, session, advisor.vocabulary(), settings).ask();
     if (wish instanceof ReviewPage.Wish.Safety) {
       safety();
     } else if (wish instanceof ReviewPage.Wish.Change change) {
-      session.begin(change.question().id());
-      session.note(Kart.UNKNOWN);
       asked = Math.max(0, asked - 1);
-      question(change.question(), 1);
+      question(change.question(), "To change this answer:");
+    } else if (wish instanceof ReviewPage.Wish.Settings) {
+      settings.forget();
     }
     return wish instanceof ReviewPage.Wish.GoOn;
   }
@@ -272,6 +289,10 @@ final class Consultation {
         cannotSave();
       }
     }
+  }
+
+  private void farewell() {
+    screen.say(saving ? "Left. Your answers are kept." : "Left. Your answers are not kept.");
   }
 
   private void cannotSave() {

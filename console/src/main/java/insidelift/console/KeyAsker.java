@@ -4,6 +4,7 @@ import insidelift.console.Choices.Choice;
 import insidelift.shared.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.jline.keymap.BindingReader;
 import org.jline.keymap.KeyMap;
 import org.jline.terminal.Attributes;
@@ -84,7 +85,7 @@ final class KeyAsker implements Asker {
   private final class Page {
 
     private final Choices choices;
-    private final Display display = new Display(terminal, false);
+    private Display display = new Display(terminal, false);
     private final BindingReader reader = new BindingReader(terminal.reader());
     private final StringBuilder typed = new StringBuilder();
     private String remark = "";
@@ -167,22 +168,37 @@ final class KeyAsker implements Asker {
         return choices.read(line);
       }
       List<Choice> shown = shown();
-      if (line.isEmpty() || (shown.size() > 0 && choices.fitting(line).size() > 1)) {
-        return new Reply.Chosen(shown.get(marked).id());
-      }
-      return choices.read(line);
+      // What is marked is what is taken; a word that marks nothing may be a command.
+      return line.isEmpty() || fits(line)
+          ? new Reply.Chosen(shown.get(marked).id())
+          : choices.read(line);
     }
 
     /** The choices that fit what has been typed, with "I do not know" at the end. */
     private List<Choice> shown() {
-      List<Choice> shown = new ArrayList<>(choices.fitting(typed.toString()));
-      if (choices.range().isEmpty() && (typed.isEmpty() || shown.isEmpty())) {
-        if (shown.isEmpty()) {
-          shown.addAll(choices.choices());
-        }
+      if (choices.range().isPresent()) {
+        return List.of();
+      }
+      String line = typed.toString();
+      List<Choice> shown = new ArrayList<>();
+      if (!line.equals("u") || choices.nothing().isEmpty()) {
+        shown.addAll(fits(line) ? choices.fitting(line) : choices.choices());
+      }
+      if (line.isEmpty() || unknown(line) || !fits(line)) {
         choices.nothing().ifPresent(words -> shown.add(new Choice(Vocabulary.UNKNOWN, words)));
       }
       return shown;
+    }
+
+    private boolean fits(String line) {
+      return unknown(line) || !choices.fitting(line).isEmpty();
+    }
+
+    /** Whether that begins the word for not knowing; a single u always means it. */
+    private boolean unknown(String line) {
+      return choices.nothing().isPresent()
+          && !line.isEmpty()
+          && Vocabulary.UNKNOWN.startsWith(line.toLowerCase(Locale.ROOT));
     }
 
     private String words(Reply reply) {
@@ -196,8 +212,10 @@ final class KeyAsker implements Asker {
       return reply instanceof Reply.Measured ? typed.toString() : "";
     }
 
-    void redraw() {
-      display.clear();
+    synchronized void redraw() {
+      // Where the old page is now, only the terminal knows: some wrap it anew, some cut it off.
+      terminal.puts(Capability.clear_screen);
+      display = new Display(terminal, false);
       draw();
     }
 
@@ -205,13 +223,13 @@ final class KeyAsker implements Asker {
       int columns = Math.max(20, terminal.getSize().getColumns());
       display.resize(Size.of(columns, Math.max(4, terminal.getSize().getRows())));
       List<AttributedString> lines = new ArrayList<>();
-      Text head = new Text(screen.width());
+      Text head = new Text(Math.min(screen.width(), columns - 1));
       choices.head().stream().filter(line -> !line.isEmpty()).forEach(head::paragraph);
       head.lines().forEach(line -> lines.add(plain(line)));
       choices.range().ifPresent(range -> lines.add(plain("  a number, " + range.words())));
       List<Choice> shown = shown();
       for (int i = 0; i < shown.size() && choices.range().isEmpty(); i++) {
-        lines.addAll(choice(shown.get(i), i == marked));
+        lines.addAll(choice(shown.get(i), i == marked, columns - 1));
       }
       lines.add(plain(hint()));
       String status = remark.isEmpty() ? choices.check(typed.toString()) : remark;
@@ -233,10 +251,10 @@ final class KeyAsker implements Asker {
       return fitted.size() <= rows ? fitted : fitted.subList(fitted.size() - rows, fitted.size());
     }
 
-    private List<AttributedString> choice(Choice choice, boolean mark) {
+    private List<AttributedString> choice(Choice choice, boolean mark, int width) {
       boolean unknown = choice.id().equals(Vocabulary.UNKNOWN);
       int number = unknown ? 0 : choices.choices().indexOf(choice) + 1;
-      Text text = new Text(screen.width());
+      Text text = new Text(Math.min(screen.width(), width));
       text.item((mark ? " >" : "  ") + "%2d  ".formatted(number), choice.words());
       AttributedStyle style = mark ? AttributedStyle.BOLD : AttributedStyle.DEFAULT;
       return text.lines().stream()
@@ -247,7 +265,9 @@ final class KeyAsker implements Asker {
 
     private String hint() {
       if (choices.range().isPresent()) {
-        return "  Enter: done   u Enter: not known   Esc: back   ?: what is this";
+        return screen.width() < 70
+            ? "  Enter: done   u Enter: not known"
+            : "  Enter: done   u Enter: not known   Esc: back   ?: what is this";
       }
       return screen.width() < 60
           ? "  arrows, number or letters"
@@ -262,7 +282,7 @@ final class KeyAsker implements Asker {
     private void leave(String words) {
       display.update(List.of(), 0);
       if (!words.isEmpty()) {
-        screen.say(choices.label() + ": " + words);
+        screen.say(new Text(screen.width()).item(choices.label() + ": ", words).lines());
       }
       terminal.writer().flush();
     }

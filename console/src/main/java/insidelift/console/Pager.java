@@ -21,7 +21,8 @@ final class Pager {
 
   private static final List<String> WORDS = List.of("back", "more", "change", "again", "quit");
 
-  private record Page(String title, List<String> lines) {}
+  /** What is shown at once. */
+  record Page(String title, List<String> lines) {}
 
   private final Screen screen;
   private final boolean open;
@@ -35,7 +36,10 @@ final class Pager {
   }
 
   Wish show(List<Part> parts) throws Left {
-    List<Page> pages = pages(parts);
+    // Beside the lines stand a blank one, the heading, its rule, and what to answer.
+    int beside = screen.width() < 70 ? 5 : 4;
+    int room = screen.keys() ? Math.max(5, screen.height() - beside) : Integer.MAX_VALUE;
+    List<Page> pages = pages(parts, room);
     if (!screen.keys()) {
       pages.forEach(page -> print(page));
       return ask();
@@ -45,12 +49,12 @@ final class Pager {
       print(pages.get(at));
       String line =
           screen.ask(
-              "[%d/%d] Enter: %s  back  %schange  again  quit: "
+              "[%d/%d] Enter: %s, or type back, %schange, again, quit:"
                   .formatted(
                       at + 1,
                       pages.size(),
                       at + 1 < pages.size() ? "next page" : "end",
-                      open ? "more questions  " : ""),
+                      open ? "more, " : ""),
               WORDS);
       if (line.isEmpty() && at + 1 < pages.size()) {
         at++;
@@ -97,9 +101,8 @@ final class Pager {
     return "quit".startsWith(line) ? Wish.DONE : null;
   }
 
-  /** Pages that fit the screen with their heading and the line to answer on. */
-  private List<Page> pages(List<Part> parts) {
-    int room = screen.keys() ? Math.max(5, screen.height() - 4) : Integer.MAX_VALUE;
+  /** Pages of so many lines at most, without their heading and the line to answer on. */
+  static List<Page> pages(List<Part> parts, int room) {
     List<Page> pages = new ArrayList<>();
     for (Part part : parts) {
       List<String> lines = part.lines();
@@ -108,6 +111,9 @@ final class Pager {
         String title = from == 0 ? part.title() : part.title() + " (continued)";
         pages.add(new Page(title, lines.subList(from, to)));
         from = to;
+        while (from < lines.size() && lines.get(from).isEmpty()) {
+          from++;
+        }
       }
     }
     return pages;
@@ -120,11 +126,16 @@ final class Pager {
     }
     int end = from + room;
     for (int at = end; at > from + room / 2; at--) {
-      if (begins(lines.get(at))) {
+      if (begins(lines.get(at)) && !heads(lines.get(at - 1))) {
         return at;
       }
     }
     return end;
+  }
+
+  /** Whether a line belongs to what stands below it. */
+  private static boolean heads(String line) {
+    return line.matches("[a-z].*");
   }
 
   private static boolean begins(String line) {

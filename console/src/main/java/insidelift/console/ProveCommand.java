@@ -8,7 +8,9 @@ import insidelift.engine.proof.UnreadableLapTimes;
 import insidelift.shared.situation.Printable;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -32,6 +34,8 @@ import picocli.CommandLine.Spec;
       ""
     })
 final class ProveCommand implements Callable<Integer> {
+
+  private static final String FOLDER = "this is a folder, not a file";
 
   @Parameters(index = "0", paramLabel = "BEFORE", description = "lap times before the change")
   private String before;
@@ -81,7 +85,7 @@ final class ProveCommand implements Callable<Integer> {
     } catch (UnreadableLapTimes e) {
       return failed(e.getMessage());
     } catch (IOException e) {
-      return failed(Printable.shown(String.valueOf(e.getMessage()), 200) + ": it cannot be read");
+      return failed(why(e));
     }
     if (json) {
       out.println(proof.toJson());
@@ -98,9 +102,20 @@ final class ProveCommand implements Callable<Integer> {
     }
     Path file = Path.of(name);
     if (Files.isDirectory(file)) {
-      throw new IOException(name);
+      throw new FileSystemException(name, null, FOLDER);
     }
     return LapTimes.read(file);
+  }
+
+  private static String why(IOException e) {
+    if (!(e instanceof FileSystemException known)) {
+      return "it cannot be read";
+    }
+    String name = Printable.shown(known.getFile(), 200);
+    if (e instanceof NoSuchFileException) {
+      return name + ": there is no such file";
+    }
+    return name + ": " + (FOLDER.equals(known.getReason()) ? FOLDER : "it cannot be read");
   }
 
   private int failed(String message) {

@@ -20,16 +20,21 @@ final class ReviewPage {
 
     /** The screen of safety checks is to be shown again. */
     record Safety() implements Wish {}
+
+    /** Where the levers stand is to be asked again. */
+    record Settings() implements Wish {}
   }
 
   private final Screen screen;
   private final Session session;
   private final Vocabulary vocabulary;
+  private final SettingsPage settings;
 
-  ReviewPage(Screen screen, Session session, Vocabulary vocabulary) {
+  ReviewPage(Screen screen, Session session, Vocabulary vocabulary, SettingsPage settings) {
     this.screen = screen;
     this.session = session;
     this.vocabulary = vocabulary;
+    this.settings = settings;
   }
 
   Wish ask() throws Left {
@@ -40,6 +45,10 @@ final class ReviewPage {
       Question question = answered.get(i);
       text.item("%3d  ".formatted(i + 2), question.id() + ": " + words(question));
     }
+    int last = answered.size() + 1;
+    if (settings.answered()) {
+      text.item("%3d  ".formatted(++last), "where it stands: " + settings.words());
+    }
     text.paragraph("Press Enter if they are right, or type the number of one to change it.");
     screen.say(text.lines());
     while (true) {
@@ -48,11 +57,11 @@ final class ReviewPage {
       if (wish.isPresent()) {
         return wish.get();
       }
-      screen.say("Type a number from 1 to " + (answered.size() + 1) + ", or press Enter.");
+      screen.say("Type a number from 1 to " + last + ", or press Enter.");
     }
   }
 
-  private static Optional<Wish> wish(String line, List<Question> answered) {
+  private Optional<Wish> wish(String line, List<Question> answered) {
     if (line.isEmpty()) {
       return Optional.of(new Wish.GoOn());
     }
@@ -62,6 +71,9 @@ final class ReviewPage {
     int number = Integer.parseInt(line);
     if (number == 1) {
       return Optional.of(new Wish.Safety());
+    }
+    if (number == answered.size() + 2 && settings.answered()) {
+      return Optional.of(new Wish.Settings());
     }
     return number >= 2 && number <= answered.size() + 1
         ? Optional.of(new Wish.Change(answered.get(number - 2)))

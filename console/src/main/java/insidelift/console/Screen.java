@@ -32,7 +32,12 @@ final class Screen implements AutoCloseable {
   /** Opens the terminal, with single keys where it has them and the user can see a redraw. */
   static Screen open(Map<String, String> environment) throws IOException {
     Terminal terminal =
-        TerminalBuilder.builder().system(true).dumb(true).graphemeCluster(false).build();
+        TerminalBuilder.builder()
+            .system(true)
+            .dumb(true)
+            .graphemeCluster(false)
+            .encoding(Insidelift.charset(System.out))
+            .build();
     boolean dumb =
         terminal.getType().startsWith(Terminal.TYPE_DUMB) || "dumb".equals(environment.get("TERM"));
     boolean accessible = !environment.getOrDefault("ACCESSIBLE", "").isEmpty();
@@ -100,7 +105,9 @@ final class Screen implements AutoCloseable {
             .option(LineReader.Option.BRACKETED_PASTE, false)
             .build();
     try {
-      return reader.readLine(glyphs.fit(prompt)).strip();
+      List<String> lines = new Text(width()).paragraph(glyphs.fit(prompt)).lines();
+      say(lines.subList(0, lines.size() - 1));
+      return reader.readLine(lines.get(lines.size() - 1) + " ").strip();
     } catch (UserInterruptException e) {
       throw new Left(true);
     } catch (EndOfFileException e) {

@@ -11,16 +11,20 @@ import insidelift.shared.situation.EdgeTemperatures;
 import insidelift.shared.situation.Kart;
 import insidelift.shared.situation.Sides;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Numbers measured on the kart: where a lever stands now, and the heat across the front tyres. */
 final class SettingsPage {
 
-  private static final String STEP = "settings";
+  /** The name of the step that this page notes. */
+  static final String STEP = "settings";
 
   private final Asker asker;
   private final Session session;
+  private final Set<Lever> unmeasured = EnumSet.noneOf(Lever.class);
 
   SettingsPage(Asker asker, Session session) {
     this.asker = asker;
@@ -40,7 +44,9 @@ final class SettingsPage {
     boolean asked = false;
     for (Suggestion suggestion : advice.suggestions()) {
       boolean isCamber = suggestion.lever() == Lever.CAMBER;
-      if (!suggestion.first() || (isCamber ? camber : caster) != null) {
+      if (!suggestion.first()
+          || (isCamber ? camber : caster) != null
+          || unmeasured.contains(suggestion.lever())) {
         continue;
       }
       List<Double> sides = new ArrayList<>();
@@ -57,6 +63,9 @@ final class SettingsPage {
       asked = true;
       Sides measured =
           sides.size() == 2 ? new Sides(Degrees.of(sides.get(0)), Degrees.of(sides.get(1))) : null;
+      if (measured == null) {
+        unmeasured.add(suggestion.lever());
+      }
       if (isCamber) {
         camber = measured;
       } else {
@@ -68,6 +77,39 @@ final class SettingsPage {
       session.note(kart.with(camber, caster));
     }
     return Optional.empty();
+  }
+
+  /** Whether anything was said about where the levers stand. */
+  boolean answered() {
+    Kart kart = session.situation().kart();
+    return kart.camber().isPresent() || kart.caster().isPresent() || !unmeasured.isEmpty();
+  }
+
+  /** Where the levers stand, in words. */
+  String words() {
+    Kart kart = session.situation().kart();
+    List<String> words = new ArrayList<>();
+    kart.camber().ifPresent(sides -> words.add(words(Lever.CAMBER, sides)));
+    kart.caster().ifPresent(sides -> words.add(words(Lever.CASTER, sides)));
+    unmeasured.forEach(lever -> words.add(lever.id() + " not measured"));
+    return String.join("; ", words);
+  }
+
+  private static String words(Lever lever, Sides sides) {
+    return "%s left %s, right %s"
+        .formatted(lever.id(), sides.left().signed(), sides.right().signed());
+  }
+
+  /** Forgets where the levers stand, so that it is asked again. */
+  void forget() {
+    unmeasured.clear();
+    session.begin(STEP);
+    session.note(session.situation().kart().with(null, null));
+  }
+
+  /** Forgets which levers are not measured: the step that said so was taken back. */
+  void back() {
+    unmeasured.clear();
   }
 
   /** Asks for six temperatures and notes what they show. */

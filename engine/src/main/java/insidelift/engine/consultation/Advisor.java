@@ -80,6 +80,7 @@ public final class Advisor {
 
   /** What to do in a situation, and why. */
   public Advice advise(Situation situation) {
+    Effects.check(situation.kart());
     return new Wording(vocabulary, notes, rules, effects, situation).advice(decide(situation));
   }
 

@@ -27,6 +27,18 @@ final class Effects {
   private final Map<Change, Effect> known = new ConcurrentHashMap<>();
 
   /**
+   * Refuses a description of the kart that cannot be true, whether or not anything is moved.
+   *
+   * @throws insidelift.engine.geometry.RefusedInputException if it cannot
+   */
+  static void check(Kart kart) {
+    kart.geometry().ifPresent(KartGeometry::from);
+    if (kart.eccentrics().washers() != null) {
+      Positions.of(kart.eccentrics().washers(), kart.eccentrics().now(), 0, 0);
+    }
+  }
+
+  /**
    * The change of one lever by itself.
    *
    * @throws insidelift.engine.geometry.RefusedInputException if the kart's geometry is impossible

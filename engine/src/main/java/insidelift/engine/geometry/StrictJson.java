@@ -14,6 +14,9 @@ final class StrictJson {
   private StrictJson() {}
 
   static JsonNode read(Path file) {
+    if (Files.isDirectory(file)) {
+      throw new RefusedInputException(file.toString(), "this is a folder, not a file");
+    }
     if (!Files.isRegularFile(file)) {
       throw new RefusedInputException(file.toString(), "no such file");
     }

@@ -1,0 +1,108 @@
+package insidelift.console;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import insidelift.console.Visitor.Point;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whole dialogues on a pseudo-terminal of 80 columns and 24 rows, compared line by line. */
+class DialogueIT {
+
+  @TempDir private Path data;
+
+  /** What a parent knows who has never set up a kart, on a wet morning. */
+  static Visitor novice(Paddock paddock) {
+    return new Visitor(paddock)
+        .knows("water", "wet")
+        .knows("trend", "steady")
+        .knows("tyres", "wets")
+        .knows("turn-in", "understeer")
+        .knows("steering-weight", "heavy")
+        .knows("driver-strength", "limited")
+        .knows("time-left", "45");
+  }
+
+  /** What a mechanic knows after a bad session in the dry. */
+  static Visitor mechanic(Paddock paddock) {
+    return new Visitor(paddock)
+        .knows("water", "dry")
+        .knows("trend", "steady")
+        .knows("tyres", "slicks")
+        .knows("rubber", "normal")
+        .knows("turn-in", "good")
+        .knows("mid-corner", "understeer")
+        .knows("exit", "good")
+        .knows("severity", "clear")
+        .knows("corners", "both-ways")
+        .knows("corner-speed", "mixed")
+        .knows("run-phase", "whole-run")
+        .knows("inside-rear", "lifts")
+        .knows("steering-weight", "fine")
+        .knows("driver-strength", "average")
+        .knows("power", "mid")
+        .knows("adjustable", "both")
+        .knows("last-change", "none")
+        .knows("time-left", "40")
+        .knows("camber left", "0")
+        .knows("camber right", "0");
+  }
+
+  @Test
+  void aNoviceInTheRainIsToldWhatToDoInAtMostTwelveAnswers() {
+    try (Paddock paddock = Paddock.in(data).start()) {
+      Visitor visitor = novice(paddock);
+      visitor.readToTheEnd();
+      assertThat(visitor.seen()).contains("What to do now", "Why", "Take care");
+      assertThat(visitor.questions()).isBetween(1, 12);
+      Transcript.compare("novice-in-the-rain", visitor.seen());
+    }
+  }
+
+  @Test
+  void aMechanicAfterABadSessionIsToldWhatToDoInAtMostTwelveAnswers() {
+    try (Paddock paddock = Paddock.in(data).start()) {
+      Visitor visitor = mechanic(paddock);
+      visitor.readToTheEnd();
+      assertThat(visitor.seen()).contains("What to do now").anyMatch(l -> l.contains("camber"));
+      assertThat(visitor.questions()).isBetween(1, 12);
+      Transcript.compare("mechanic-after-a-bad-session", visitor.seen());
+    }
+  }
+
+  @Test
+  void aFaultOnTheSafetyScreenEndsInFixThisFirstWithoutAQuestion() {
+    try (Paddock paddock = Paddock.in(data).start()) {
+      Visitor visitor = novice(paddock).knows("true", "1 14");
+      visitor.readToTheEnd();
+      assertThat(visitor.answered()).isEmpty();
+      assertThat(visitor.seen()).contains("Fix this first: no camber or caster change yet");
+      assertThat(visitor.seen()).doesNotContain("What to do now");
+      Transcript.compare("fault-found", visitor.seen());
+    }
+  }
+
+  @Test
+  void aChangedAnswerIsTheOnlyOneAskedAgain() {
+    try (Paddock paddock = Paddock.in(data).start()) {
+      Visitor visitor =
+          new Visitor(paddock).knows("water", "wet").knows("mid-corner", "understeer");
+      visitor.goOnUntil(
+          prompt -> visitor.answered().contains("water") && visitor.answered().size() >= 4);
+      visitor.type("review" + Paddock.ENTER).goOnTo(Point.REVIEW);
+      String number =
+          visitor.seen().stream()
+              .filter(line -> line.matches(" *\\d+  water: wet"))
+              .map(line -> line.strip().split(" ", 2)[0])
+              .findFirst()
+              .orElseThrow();
+      visitor.knows("water", "dry").type(number + Paddock.ENTER).goOnTo(Point.PAGER);
+      assertThat(visitor.answered().stream().filter(label -> !label.equals("water")))
+          .doesNotHaveDuplicates()
+          .hasSizeGreaterThan(5);
+      assertThat(visitor.answered()).filteredOn("water"::equals).hasSize(2);
+      Transcript.compare("change-of-mind", visitor.seen());
+    }
+  }
+}

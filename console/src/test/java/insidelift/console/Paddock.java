@@ -1,0 +1,291 @@
+package insidelift.console;
+
+import com.pty4j.PtyProcess;
+import com.pty4j.PtyProcessBuilder;
+import com.pty4j.WinSize;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.OutputStream;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
+import org.jline.utils.ScreenTerminal;
+
+/**
+ * The consultation as somebody in the paddock has it: the packaged launcher on a pseudo-terminal,
+ * or on a pipe, with a screen that shows what a terminal would show.
+ */
+final class Paddock implements AutoCloseable {
+
+  static final String CTRL_C = "\003";
+  static final String CTRL_D = "\004";
+  static final String ENTER = "\r";
+
+  /** How long a slow machine may take for one step. */
+  private static final long PATIENCE_MS = 40_000;
+
+  /** A screen is looked at when nothing has been written for so long. */
+  private static final long QUIET_MS = 60;
+
+  private final Process process;
+  private final OutputStream keyboard;
+  private final boolean pipe;
+  private final ScreenTerminal screen;
+  private final StringBuilder raw = new StringBuilder();
+  private final Thread pump;
+  private long lastWritten = System.nanoTime();
+
+  /** How to start a consultation. */
+  static final class Start {
+
+    private final Map<String, String> environment;
+    private int columns = 80;
+    private int rows = 24;
+    private boolean pipe;
+
+    private Start(Path data) {
+      environment = new java.util.HashMap<>(System.getenv());
+      List.of("LC_ALL", "LANG", "NO_COLOR", "ACCESSIBLE", "JAVA_TOOL_OPTIONS")
+          .forEach(environment::remove);
+      environment.put("LC_ALL", "C.UTF-8");
+      environment.put("TERM", "xterm-256color");
+      environment.put("INSIDELIFT_DATA", data.toString());
+    }
+
+    Start set(String name, String value) {
+      environment.put(name, value);
+      return this;
+    }
+
+    Start columns(int wanted) {
+      columns = wanted;
+      return this;
+    }
+
+    Start rows(int wanted) {
+      rows = wanted;
+      return this;
+    }
+
+    Start pipe() {
+      pipe = true;
+      return this;
+    }
+
+    Paddock start() {
+      try {
+        return new Paddock(this);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
+
+  /** A consultation that keeps its answers in that folder. */
+  static Start in(Path data) {
+    return new Start(data);
+  }
+
+  private Paddock(Start how) throws IOException {
+    pipe = how.pipe;
+    String launcher = Launcher.CONSOLE.resolve("insidelift").toString();
+    if (pipe) {
+      ProcessBuilder builder = new ProcessBuilder(launcher).redirectErrorStream(true);
+      builder.environment().clear();
+      builder.environment().putAll(how.environment);
+      process = builder.start();
+    } else {
+      process =
+          new PtyProcessBuilder(new String[] {launcher})
+              .setEnvironment(how.environment)
+              .setDirectory(Launcher.CONSOLE.toString())
+              .setInitialColumns(how.columns)
+              .setInitialRows(how.rows)
+              .start();
+    }
+    keyboard = process.getOutputStream();
+    screen = new ScreenTerminal(how.columns, how.rows);
+    boolean ascii = "C".equals(how.environment.get("LC_ALL"));
+    pump = new Thread(() -> pump(ascii ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8));
+    pump.setDaemon(true);
+    pump.start();
+  }
+
+  private void pump(Charset charset) {
+    char[] chunk = new char[4096];
+    try (Reader out = new InputStreamReader(process.getInputStream(), charset)) {
+      for (int n = out.read(chunk); n > 0; n = out.read(chunk)) {
+        String text = new String(chunk, 0, n);
+        synchronized (screen) {
+          raw.append(text);
+          screen.write(pipe ? text.replace("\n", "\r\n") : text);
+          lastWritten = System.nanoTime();
+        }
+      }
+    } catch (IOException e) {
+      // A pseudo-terminal whose program has ended reports an error in place of the end.
+      synchronized (screen) {
+        lastWritten = System.nanoTime();
+      }
+    }
+  }
+
+  Paddock type(String keys) {
+    try {
+      keyboard.write((pipe ? keys.replace(ENTER, "\n") : keys).getBytes(StandardCharsets.UTF_8));
+      keyboard.flush();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return this;
+  }
+
+  /** Waits until the screen, with what has scrolled off it, holds a text. */
+  Paddock waitFor(String text) {
+    return waitUntil("\"" + text + "\"", paddock -> String.join("\n", all()).contains(text));
+  }
+
+  /** Waits until the screen is quiet and looks as wanted. */
+  Paddock waitUntil(String what, Predicate<Paddock> wanted) {
+    long end = System.nanoTime() + PATIENCE_MS * 1_000_000;
+    while (!(quiet() && wanted.test(this))) {
+      if (System.nanoTime() > end) {
+        throw new AssertionError(
+            "waited in vain for " + what + "; the screen was:\n" + String.join("\n", all()));
+      }
+      pause(10);
+    }
+    return this;
+  }
+
+  /** Waits until nothing has been written for a moment. */
+  Paddock settle() {
+    return waitUntil("quiet", paddock -> true);
+  }
+
+  private boolean quiet() {
+    synchronized (screen) {
+      return System.nanoTime() - lastWritten > QUIET_MS * 1_000_000;
+    }
+  }
+
+  private static void pause(long ms) {
+    try {
+      Thread.sleep(ms);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new AssertionError("interrupted", e);
+    }
+  }
+
+  /** What stands left of the cursor, in its row. */
+  String beforeCursor() {
+    synchronized (screen) {
+      int[] cursor = new int[2];
+      long[] cells = new long[screen.getColumns() * screen.getRows()];
+      screen.dump(cells, 0, 0, screen.getRows(), screen.getColumns(), cursor);
+      String row = row(cells, cursor[1] * screen.getColumns(), screen.getColumns());
+      return row.substring(0, Math.min(cursor[0], row.length()));
+    }
+  }
+
+  /** The rows of the screen, without blanks at their ends. */
+  List<String> screen() {
+    synchronized (screen) {
+      int width = screen.getColumns();
+      long[] cells = new long[width * screen.getRows()];
+      screen.dump(cells, 0, 0, screen.getRows(), width, new int[2]);
+      List<String> rows = new ArrayList<>();
+      for (int y = 0; y < screen.getRows(); y++) {
+        rows.add(row(cells, y * width, width).stripTrailing());
+      }
+      return rows;
+    }
+  }
+
+  /** The screen as one text. */
+  String screenText() {
+    return String.join("\n", screen());
+  }
+
+  /** What has scrolled off the screen and the screen, without blank rows at its end. */
+  List<String> all() {
+    synchronized (screen) {
+      List<String> rows = new ArrayList<>();
+      screen.getHistory().forEach(line -> rows.add(row(line, 0, line.length).stripTrailing()));
+      rows.addAll(screen());
+      while (!rows.isEmpty() && rows.get(rows.size() - 1).isEmpty()) {
+        rows.remove(rows.size() - 1);
+      }
+      return rows;
+    }
+  }
+
+  private static String row(long[] cells, int from, int width) {
+    StringBuilder row = new StringBuilder();
+    for (int x = from; x < from + width; x++) {
+      int point = ScreenTerminal.cellCodePoint(cells[x]);
+      row.appendCodePoint(point == 0 ? ' ' : point);
+    }
+    return row.toString();
+  }
+
+  /** All that was written, with its control characters. */
+  String raw() {
+    synchronized (screen) {
+      return raw.toString();
+    }
+  }
+
+  Paddock resize(int columns, int rows) {
+    synchronized (screen) {
+      screen.setSize(columns, rows);
+      lastWritten = System.nanoTime();
+    }
+    ((PtyProcess) process).setWinSize(new WinSize(columns, rows));
+    pause(2 * QUIET_MS);
+    return settle();
+  }
+
+  /** Ends the input of a pipe. */
+  Paddock endOfInput() {
+    try {
+      keyboard.close();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return this;
+  }
+
+  /** Waits for the end of the program and returns its exit code. */
+  int exit() {
+    try {
+      if (!process.waitFor(PATIENCE_MS, TimeUnit.MILLISECONDS)) {
+        throw new AssertionError("still running; the screen was:\n" + String.join("\n", all()));
+      }
+      pump.join(2000);
+      return process.exitValue();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new AssertionError("interrupted", e);
+    }
+  }
+
+  /** Ends the program as a flat battery would. */
+  void kill() {
+    ProcessHandle.of(process.pid()).ifPresent(ProcessHandle::destroyForcibly);
+    exit();
+  }
+
+  @Override
+  public void close() {
+    ProcessHandle.of(process.pid()).ifPresent(ProcessHandle::destroyForcibly);
+  }
+}

@@ -1,0 +1,116 @@
+package insidelift.console;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import insidelift.console.Visitor.Point;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
+
+/** The same consultation wherever it is held. */
+@Execution(ExecutionMode.CONCURRENT)
+class ScreensIT {
+
+  private static final String ESCAPE = "\033";
+
+  @TempDir private Path data;
+
+  @Test
+  void onFortyColumnsNoWordIsCutAndNoLineIsLost() {
+    try (Paddock paddock = Paddock.in(data).columns(40).start()) {
+      Visitor visitor = DialogueIT.novice(paddock);
+      visitor.readToTheEnd();
+      assertThat(visitor.seen()).contains("What to do now", "Take care");
+      Transcript.compare("novice-on-40-columns", visitor.seen());
+    }
+  }
+
+  @Test
+  void aDumbTerminalIsAskedByLinesAndGetsNoControlCharacters() {
+    try (Paddock paddock = Paddock.in(data).set("TERM", "dumb").start()) {
+      Visitor visitor = DialogueIT.novice(paddock);
+      visitor.readToTheEnd();
+      assertThat(paddock.raw()).doesNotContain(ESCAPE);
+      Transcript.compare("novice-on-a-dumb-terminal", visitor.seen());
+    }
+  }
+
+  @Test
+  void aScreenReaderGetsNumberedChoicesAndNoRedraw() {
+    try (Paddock paddock = Paddock.in(data).set("ACCESSIBLE", "1").start()) {
+      Visitor visitor = DialogueIT.novice(paddock);
+      visitor.readToTheEnd();
+      // Neither the cursor is moved to another row nor anything taken off the screen.
+      assertThat(paddock.raw()).doesNotContainPattern(ESCAPE + "\\[\\d*(;\\d*)?[ABHJKf]");
+      assertThat(paddock.raw()).doesNotContain("arrows");
+      Transcript.compare("novice-with-a-screen-reader", visitor.seen());
+    }
+  }
+
+  @Test
+  void aPipeGetsTheSameAdviceWithoutAKeyAndEndsCleanly() {
+    try (Paddock paddock = Paddock.in(data).pipe().start()) {
+      Visitor visitor = DialogueIT.novice(paddock);
+      visitor.readToTheEnd();
+      assertThat(paddock.raw()).doesNotContain(ESCAPE);
+      Transcript.compare("novice-through-a-pipe", visitor.seen());
+    }
+  }
+
+  @Test
+  void theEndOfAPipeLeaves() {
+    try (Paddock paddock = Paddock.in(data).pipe().start()) {
+      new Visitor(paddock).goOnTo(Point.QUESTION);
+      paddock.endOfInput();
+      assertThat(paddock.exit()).isZero();
+      assertThat(paddock.all()).last().isEqualTo("Left. Your answers are kept.");
+    }
+  }
+
+  @Test
+  void noColourIsEverWrittenWithOrWithoutNoColor() {
+    Kept.in(data, Kept.ALL_BUT_THE_SETTINGS);
+    try (Paddock paddock = Paddock.in(data).set("NO_COLOR", "1").start()) {
+      new Visitor(paddock).readToTheEnd();
+      // 30 to 48 and 90 to 107 are the colours; what is marked is marked by a character.
+      assertThat(paddock.raw())
+          .doesNotContainPattern(ESCAPE + "\\[([\\d;]*;)?([34][0-8]|9\\d|10\\d)[;m]");
+    }
+  }
+
+  @Test
+  void aTerminalThatKnowsNoUtf8GetsWordsForSigns() {
+    Kept.in(data, Kept.ALL_BUT_THE_SETTINGS);
+    try (Paddock paddock = Paddock.in(data).set("LC_ALL", "C").start()) {
+      Visitor visitor = new Visitor(paddock);
+      visitor.readToTheEnd();
+      assertThat(String.join("\n", visitor.seen())).containsPattern("\\d deg ").doesNotContain("°");
+      assertThat(paddock.raw().chars()).allMatch(c -> c < 128);
+    }
+  }
+
+  @Test
+  void resizedInMidQuestionThePageIsDrawnAnewWithoutRests() {
+    Kept.in(data, Kept.BEGUN);
+    try (Paddock paddock = Paddock.in(data).columns(100).rows(30).start()) {
+      Visitor visitor = new Visitor(paddock).goOnTo(Point.QUESTION);
+      List<String> wide = page(paddock);
+      assertThat(wide).hasSizeGreaterThan(3);
+      paddock.resize(40, 30);
+      assertThat(page(paddock)).allMatch(line -> line.length() < 40);
+      assertThat(paddock.screen()).filteredOn(line -> line.startsWith("Question ")).hasSize(1);
+      paddock.resize(100, 30);
+      assertThat(page(paddock)).isEqualTo(wide);
+      assertThat(paddock.screen()).filteredOn(line -> line.startsWith("Question ")).hasSize(1);
+      visitor.goOnTo(Point.REVIEW);
+    }
+  }
+
+  /** The rows from the question's number on. */
+  private static List<String> page(Paddock paddock) {
+    return paddock.all().stream().dropWhile(line -> !line.startsWith("Question ")).toList();
+  }
+}
