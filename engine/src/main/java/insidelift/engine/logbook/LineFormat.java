@@ -10,8 +10,6 @@ import insidelift.shared.situation.CaseProblem;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
-import java.time.DateTimeException;
-import java.time.Instant;
 import java.util.HexFormat;
 import java.util.Set;
 import java.util.zip.CRC32;
@@ -50,13 +48,12 @@ final class LineFormat {
   }
 
   /** The first line of a new file. */
-  static byte[] header(Instant at) {
+  static byte[] header(String at) {
     return framed(1, at, HEADER, EntryJson.object().put("version", VERSION).put("about", ABOUT));
   }
 
-  private static byte[] framed(int number, Instant at, String kind, ObjectNode entry) {
-    ObjectNode json =
-        EntryJson.object().put("n", number).put("at", at.toString()).put("kind", kind);
+  private static byte[] framed(int number, String at, String kind, ObjectNode entry) {
+    ObjectNode json = EntryJson.object().put("n", number).put("at", at).put("kind", kind);
     json.set("entry", entry);
     try {
       byte[] whole = MAPPER.writeValueAsBytes(json);
@@ -117,16 +114,8 @@ final class LineFormat {
     Place line = json(file, from, to).object(KEYS);
     return new Line(
         line.need("n").reference(),
-        at(line.need("at")),
+        line.need("at").word(),
         EntryJson.read(line.need("kind").word(), line.need("entry")));
-  }
-
-  private static Instant at(Place place) throws CaseProblem {
-    try {
-      return Instant.parse(place.word());
-    } catch (DateTimeException e) {
-      throw place.problem("this must be a time such as 2026-04-12T09:14:05Z");
-    }
   }
 
   private static Place json(byte[] file, int from, int to) throws CaseProblem {

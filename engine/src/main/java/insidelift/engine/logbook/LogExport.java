@@ -42,7 +42,7 @@ public final class LogExport {
       lines
           .addObject()
           .put("record", line.number())
-          .put("at", line.at().toString())
+          .put("at", line.at())
           .put("kind", EntryJson.kind(line.entry()))
           .set("entry", EntryJson.write(line.entry()));
     }

@@ -5,7 +5,6 @@ import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.time.Instant;
 import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -116,7 +115,7 @@ public final class LogbookWriter implements AutoCloseable {
    *     use
    */
   public List<Integer> append(List<Entry> entries) throws LogbookProblem {
-    Instant at = clock.instant().truncatedTo(ChronoUnit.SECONDS);
+    String at = now();
     Records more = entries.size() == 1 ? records : new Records(records);
     List<Line> added = new ArrayList<>();
     List<byte[]> parts = new ArrayList<>();
@@ -167,10 +166,14 @@ public final class LogbookWriter implements AutoCloseable {
       write(ByteBuffer.wrap(new byte[] {'\n'}));
     }
     if (lines == 0) {
-      write(ByteBuffer.wrap(LineFormat.header(clock.instant().truncatedTo(ChronoUnit.SECONDS))));
+      write(ByteBuffer.wrap(LineFormat.header(now())));
       lines = 1;
       Disk.forceNames(file.toAbsolutePath().getParent());
     }
+  }
+
+  private String now() {
+    return clock.instant().truncatedTo(ChronoUnit.SECONDS).toString();
   }
 
   /** Copies the torn record into a file of its own first, so that no failure can lose it. */

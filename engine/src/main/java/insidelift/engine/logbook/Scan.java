@@ -4,6 +4,7 @@ import insidelift.shared.situation.CaseProblem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Reads the bytes of a logbook line by line and never gives up on the rest for the sake of one.
@@ -11,6 +12,17 @@ import java.util.Optional;
  * written whole and damaged later.
  */
 final class Scan {
+
+  private static final String CHECK_FAILS = "its check does not match";
+
+  /** Lines from which a second thread gains more than its start costs. */
+  private static final int WORTH_SHARING = 500;
+
+  /** Where a line stands, without its end, and whether its check is right. */
+  private record Span(int from, int to, boolean intact) {}
+
+  /** A line as read, or what is wrong with it. */
+  private record Result(int number, Optional<Line> line, String damage) {}
 
   private final String shown;
   private final byte[] file;
@@ -68,6 +80,23 @@ final class Scan {
   }
 
   private void run() throws LogbookProblem {
+    List<Span> spans = spans();
+    if (spans.isEmpty()) {
+      return;
+    }
+    first(spans);
+    // Lines say nothing of each other until they are put together, so two cores can share them.
+    IntStream rest = IntStream.range(1, spans.size());
+    List<Result> results =
+        (spans.size() < WORTH_SHARING ? rest : rest.parallel())
+            .mapToObj(i -> result(i + 1, spans.get(i)))
+            .toList();
+    results.forEach(this::take);
+  }
+
+  /** The whole lines; what follows them is unfinished. */
+  private List<Span> spans() {
+    List<Span> spans = new ArrayList<>();
     int from = 0;
     while (from < file.length) {
       int end = from;
@@ -79,31 +108,30 @@ final class Scan {
       int to = end > from && file[end - 1] == '\r' ? end - 1 : end;
       boolean intact = LineFormat.intact(file, from, to);
       if (!ended && !intact) {
-        return;
+        break;
       }
-      lines++;
+      spans.add(new Span(from, to, intact));
       whole = ended ? end + 1 : end;
       endMissing = !ended;
-      if (lines == 1) {
-        first(from, to, intact);
-      } else {
-        line(from, to, intact);
-      }
       from = end + 1;
     }
+    lines = spans.size();
+    return spans;
   }
 
-  private void first(int from, int to, boolean intact) throws LogbookProblem {
-    if (!intact) {
-      if (!secondIntact()) {
+  private void first(List<Span> spans) throws LogbookProblem {
+    Span first = spans.get(0);
+    if (!first.intact()) {
+      // Where the next line is a logbook's, the first is only damaged.
+      if (spans.size() < 2 || !spans.get(1).intact()) {
         throw new LogbookProblem(shown + " is no logbook; nothing in it was changed");
       }
-      notices.add(new Notice.Damaged(1, "its check does not match"));
+      notices.add(new Notice.Damaged(1, CHECK_FAILS));
       return;
     }
     int version;
     try {
-      version = LineFormat.version(file, from, to);
+      version = LineFormat.version(file, first.from(), first.to());
     } catch (CaseProblem e) {
       throw new LogbookProblem(shown + " is no logbook; nothing in it was changed", e);
     }
@@ -114,35 +142,31 @@ final class Scan {
     }
   }
 
-  /** Whether the line after the first one is a logbook's; then the first is only damaged. */
-  private boolean secondIntact() {
-    int end = whole;
-    while (end < file.length && file[end] != '\n') {
-      end++;
-    }
-    int to = end > whole && file[end - 1] == '\r' ? end - 1 : end;
-    return LineFormat.intact(file, whole, to);
-  }
-
-  private void line(int from, int to, boolean intact) {
-    if (!intact) {
-      notices.add(new Notice.Damaged(lines, "its check does not match"));
-      return;
+  private Result result(int number, Span span) {
+    if (!span.intact()) {
+      return new Result(number, Optional.empty(), CHECK_FAILS);
     }
     try {
-      Line line = LineFormat.read(file, from, to);
-      if (line.number() != lines) {
-        notices.add(new Notice.Damaged(lines, "it was written as line " + line.number()));
-        return;
-      }
-      Optional<String> misfit = records.misfit(line.entry());
-      if (misfit.isPresent()) {
-        notices.add(new Notice.DoesNotFit(lines, misfit.get()));
-      } else {
-        records.add(line);
-      }
+      Line line = LineFormat.read(file, span.from(), span.to());
+      return line.number() == number
+          ? new Result(number, Optional.of(line), "")
+          : new Result(number, Optional.empty(), "it was written as line " + line.number());
     } catch (CaseProblem e) {
-      notices.add(new Notice.Damaged(lines, String.valueOf(e.getMessage())));
+      return new Result(number, Optional.empty(), String.valueOf(e.getMessage()));
+    }
+  }
+
+  private void take(Result result) {
+    if (result.line().isEmpty()) {
+      notices.add(new Notice.Damaged(result.number(), result.damage()));
+      return;
+    }
+    Line line = result.line().get();
+    Optional<String> misfit = records.misfit(line.entry());
+    if (misfit.isPresent()) {
+      notices.add(new Notice.DoesNotFit(result.number(), misfit.get()));
+    } else {
+      records.add(line);
     }
   }
 }
