@@ -1,0 +1,52 @@
+package insidelift.engine.logbook;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A table as RFC 4180 has it: fields divided by commas, lines ended by CR LF, quotation marks where
+ * they are needed and doubled within.
+ */
+final class Csv {
+
+  /** What makes a spreadsheet take a cell for a formula, in half and full width. */
+  private static final String FORMULA = "=+-@\uFF1D\uFF0B\uFF0D\uFF20";
+
+  private final StringBuilder text = new StringBuilder();
+
+  Csv(String... header) {
+    row(List.of(header));
+  }
+
+  void row(List<?> cells) {
+    text.append(cells.stream().map(Csv::cell).collect(Collectors.joining(","))).append("\r\n");
+  }
+
+  /** A number as it is; a text so that no spreadsheet runs it. */
+  private static String cell(Object value) {
+    if (value instanceof Double number) {
+      return Plain.number(number);
+    }
+    return value instanceof String outside ? quoted(harmless(outside)) : value.toString();
+  }
+
+  /** An apostrophe before what would be a formula makes it text; the JSON export is exact. */
+  static String harmless(String outside) {
+    String visible = outside.strip();
+    boolean formula =
+        (!visible.isEmpty() && FORMULA.indexOf(visible.charAt(0)) >= 0)
+            || outside.startsWith("\t")
+            || outside.startsWith("\n");
+    return formula ? "'" + outside : outside;
+  }
+
+  private static String quoted(String cell) {
+    boolean plain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
+    return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+  }
+
+  @Override
+  public String toString() {
+    return text.toString();
+  }
+}

@@ -1,0 +1,5 @@
+package insidelift.engine.logbook;
+
+/** What one line of the logbook says. */
+public sealed interface Entry
+    permits KartEntry, DriverEntry, TrackEntry, DayEntry, RunEntry, Correction {}

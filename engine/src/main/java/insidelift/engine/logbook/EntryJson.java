@@ -1,0 +1,153 @@
+package insidelift.engine.logbook;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import insidelift.shared.situation.CaseProblem;
+import insidelift.shared.situation.Printable;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The JSON shape of every kind of entry. What is empty is left out. */
+final class EntryJson {
+
+  private static final Set<String> NAMED = Set.of("name", "answers", "note");
+  private static final Set<String> DAY = Set.of("date", "track", "note");
+  private static final Set<String> CORRECTION = Set.of("of", "kind", "now", "reason");
+
+  private EntryJson() {}
+
+  /** The word for the kind of an entry, in the file and in messages. */
+  static String kind(Entry entry) {
+    if (entry instanceof KartEntry) {
+      return "kart";
+    } else if (entry instanceof DriverEntry) {
+      return "driver";
+    } else if (entry instanceof TrackEntry) {
+      return "track";
+    } else if (entry instanceof DayEntry) {
+      return "day";
+    } else if (entry instanceof RunEntry) {
+      return "run";
+    }
+    return "correction";
+  }
+
+  static ObjectNode write(Entry entry) {
+    if (entry instanceof KartEntry kart) {
+      return named(kart.name(), kart.answers(), kart.note());
+    } else if (entry instanceof DriverEntry driver) {
+      return named(driver.name(), driver.answers(), driver.note());
+    } else if (entry instanceof TrackEntry track) {
+      return named(track.name(), track.answers(), track.note());
+    } else if (entry instanceof DayEntry day) {
+      return note(
+          object().put("date", day.date().toString()).put("track", day.track()), day.note());
+    } else if (entry instanceof RunEntry run) {
+      return RunJson.write(run);
+    }
+    return correction((Correction) entry);
+  }
+
+  /**
+   * The entry that a JSON value holds.
+   *
+   * @throws CaseProblem if it is none of that kind; the message names the place
+   */
+  static Entry read(String kind, Place place) throws CaseProblem {
+    try {
+      return switch (kind) {
+        case "kart" -> {
+          place.object(NAMED);
+          yield new KartEntry(place.need("name").word(), words(place, "answers"), text(place));
+        }
+        case "driver" -> {
+          place.object(NAMED);
+          yield new DriverEntry(place.need("name").word(), words(place, "answers"), text(place));
+        }
+        case "track" -> {
+          place.object(NAMED);
+          yield new TrackEntry(place.need("name").word(), words(place, "answers"), text(place));
+        }
+        case "day" -> {
+          place.object(DAY);
+          yield new DayEntry(
+              date(place.need("date")), place.need("track").reference(), text(place));
+        }
+        case "run" -> RunJson.read(place);
+        case "correction" -> correction(place);
+        default ->
+            throw place.problem("records of the kind " + Printable.quoted(kind) + " are not known");
+      };
+    } catch (RefusedEntryException e) {
+      throw new CaseProblem(e.getMessage());
+    }
+  }
+
+  private static ObjectNode named(String name, Map<String, String> answers, String note) {
+    ObjectNode json = object().put("name", name);
+    words(json, "answers", answers);
+    return note(json, note);
+  }
+
+  private static ObjectNode note(ObjectNode json, String note) {
+    return note.isEmpty() ? json : json.put("note", note);
+  }
+
+  private static ObjectNode correction(Correction correction) {
+    ObjectNode json = object().put("of", correction.of());
+    correction.now().ifPresent(now -> json.put("kind", kind(now)).set("now", write(now)));
+    return json.put("reason", correction.reason());
+  }
+
+  private static Correction correction(Place place) throws CaseProblem {
+    place.object(CORRECTION);
+    int of = place.need("of").reference();
+    String reason = place.need("reason").word();
+    Optional<Place> now = place.at("now");
+    if (now.isEmpty()) {
+      return Correction.withdrawn(of, reason);
+    }
+    return Correction.of(of, read(place.need("kind").word(), now.get()), reason);
+  }
+
+  static ObjectNode object() {
+    return JsonNodeFactory.instance.objectNode();
+  }
+
+  static void words(ObjectNode json, String key, Map<String, String> words) {
+    if (!words.isEmpty()) {
+      words.forEach(json.putObject(key)::put);
+    }
+  }
+
+  static Map<String, String> words(Place place, String key) throws CaseProblem {
+    Map<String, String> words = new LinkedHashMap<>();
+    Optional<Place> object = place.at(key);
+    if (object.isPresent()) {
+      Place held = object.get().object();
+      for (Iterator<String> names = held.node().fieldNames(); names.hasNext(); ) {
+        String name = names.next();
+        words.put(name, held.need(name).word());
+      }
+    }
+    return words;
+  }
+
+  static String text(Place place) throws CaseProblem {
+    Optional<Place> note = place.at("note");
+    return note.isPresent() ? note.get().word() : "";
+  }
+
+  private static LocalDate date(Place place) throws CaseProblem {
+    try {
+      return LocalDate.parse(place.word());
+    } catch (DateTimeException e) {
+      throw place.problem("this must be a date such as 2026-04-12");
+    }
+  }
+}

@@ -1,0 +1,135 @@
+package insidelift.engine.logbook;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import insidelift.shared.situation.CaseProblem;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.HexFormat;
+import java.util.Set;
+import java.util.zip.CRC32;
+
+/**
+ * One line of the file: a JSON object that ends in {@code ,"check":"9a3b12cd"}}, the CRC-32 of the
+ * bytes before that comma. The first line names the format and its version.
+ */
+final class LineFormat {
+
+  /** The version of the file that this build writes, and the newest that it reads. */
+  static final int VERSION = 1;
+
+  private static final String HEADER = "logbook";
+  private static final Set<String> KEYS = Set.of("n", "at", "kind", "entry", "check");
+  private static final Set<String> HEADER_KEYS = Set.of("version", "about");
+  private static final String ABOUT =
+      "Insidelift's logbook: a record a line, only ever added to; n is the line, check its CRC-32";
+
+  private static final byte[] CHECK_KEY = ",\"check\":\"".getBytes(StandardCharsets.US_ASCII);
+  private static final int CHECK_DIGITS = 8;
+  private static final int CHECK_LENGTH = CHECK_KEY.length + CHECK_DIGITS + 2;
+
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder(JsonFactory.builder().streamReadConstraints(LogLimits.json()).build())
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .enable(DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY)
+          .build();
+
+  private LineFormat() {}
+
+  /** The line as bytes, with its line end. */
+  static byte[] write(Line line) {
+    return framed(
+        line.number(), line.at(), EntryJson.kind(line.entry()), EntryJson.write(line.entry()));
+  }
+
+  /** The first line of a new file. */
+  static byte[] header(String at) {
+    return framed(1, at, HEADER, EntryJson.object().put("version", VERSION).put("about", ABOUT));
+  }
+
+  private static byte[] framed(int number, String at, String kind, ObjectNode entry) {
+    ObjectNode json = EntryJson.object().put("n", number).put("at", at).put("kind", kind);
+    json.set("entry", entry);
+    try {
+      byte[] whole = MAPPER.writeValueAsBytes(json);
+      int body = whole.length - 1;
+      ByteBuffer line = ByteBuffer.allocate(body + CHECK_LENGTH + 1);
+      line.put(whole, 0, body).put(CHECK_KEY);
+      line.put(check(whole, 0, body).getBytes(StandardCharsets.US_ASCII));
+      line.put((byte) '"').put((byte) '}').put((byte) '\n');
+      return line.array();
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("an entry is plain numbers and text", e);
+    }
+  }
+
+  /**
+   * Whether these bytes are a line whose check is right. No beginning of a line passes, since the
+   * quotation marks of a check within a text are escaped.
+   */
+  static boolean intact(byte[] file, int from, int to) {
+    int body = to - CHECK_LENGTH;
+    if (body <= from || file[to - 1] != '}' || file[to - 2] != '"') {
+      return false;
+    }
+    for (int i = 0; i < CHECK_KEY.length; i++) {
+      if (file[body + i] != CHECK_KEY[i]) {
+        return false;
+      }
+    }
+    String said =
+        new String(file, body + CHECK_KEY.length, CHECK_DIGITS, StandardCharsets.US_ASCII);
+    return said.equals(check(file, from, body));
+  }
+
+  /**
+   * The version that the first line names.
+   *
+   * @throws CaseProblem if it is no first line of a logbook
+   */
+  static int version(byte[] file, int from, int to) throws CaseProblem {
+    Place line = json(file, from, to);
+    if (!line.need("kind").word().equals(HEADER)) {
+      throw line.problem("it does not name the format");
+    }
+    Place entry = line.need("entry");
+    int version = entry.need("version").reference();
+    if (version == VERSION) {
+      entry.object(HEADER_KEYS);
+    }
+    return version;
+  }
+
+  /**
+   * The line that these bytes are; their check has been looked at.
+   *
+   * @throws CaseProblem if it is no line that this version writes
+   */
+  static Line read(byte[] file, int from, int to) throws CaseProblem {
+    Place line = json(file, from, to).object(KEYS);
+    return new Line(
+        line.need("n").reference(),
+        line.need("at").word(),
+        EntryJson.read(line.need("kind").word(), line.need("entry")));
+  }
+
+  private static Place json(byte[] file, int from, int to) throws CaseProblem {
+    try {
+      JsonNode node = MAPPER.readTree(file, from, to - from);
+      return Place.line(node);
+    } catch (IOException e) {
+      throw new CaseProblem("it is not JSON");
+    }
+  }
+
+  private static String check(byte[] bytes, int from, int to) {
+    CRC32 crc = new CRC32();
+    crc.update(bytes, from, to - from);
+    return HexFormat.of().toHexDigits((int) crc.getValue());
+  }
+}

@@ -1,0 +1,214 @@
+package insidelift.engine.logbook;
+
+import insidelift.engine.proof.Feel;
+import insidelift.engine.proof.LapTimes.Lap;
+import insidelift.shared.situation.EdgeTemperatures;
+import insidelift.shared.situation.Kart;
+import insidelift.shared.situation.Sides;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** Days and runs in plain lines of at most 80 columns, safe for any terminal. */
+public final class LogTables {
+
+  private static final String UNKNOWN = "-";
+
+  private LogTables() {}
+
+  /** All days, the first one first. */
+  public static List<String> days(Logbook book) {
+    List<String> lines = new ArrayList<>();
+    lines.add("record  date        runs  track                 note");
+    for (Numbered<DayEntry> day : book.days()) {
+      lines.add(
+          trimmed(
+              Plain.right(Integer.toString(day.number()), 6)
+                  + "  "
+                  + day.entry().date()
+                  + Plain.right(Integer.toString(book.runsOf(day.number()).size()), 6)
+                  + "  "
+                  + Plain.left(book.name(day.entry().track()), 20)
+                  + "  "
+                  + Plain.cut(day.entry().note(), 30)));
+    }
+    return List.copyOf(lines);
+  }
+
+  /**
+   * The runs of a day.
+   *
+   * @throws IllegalArgumentException if the record is no day
+   */
+  public static List<String> day(Logbook book, int day) {
+    DayEntry entry = book.day(day);
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        trimmed(
+            Plain.fullDay(entry.date())
+                + ", "
+                + Plain.cut(book.name(entry.track()), 24)
+                + (entry.note().isEmpty() ? "" : ": " + Plain.cut(entry.note(), 30))));
+    lines.add("run  rec kart         driver       water    camber caster laps    best  middle");
+    for (Numbered<RunEntry> run : book.runsOf(day)) {
+      lines.add(row(book, run));
+    }
+    return List.copyOf(lines);
+  }
+
+  private static String row(Logbook book, Numbered<RunEntry> numbered) {
+    RunEntry run = numbered.entry();
+    Kart kart = run.situation().kart();
+    Flying flying = Flying.of(run);
+    return String.join(
+        " ",
+        Plain.right(Integer.toString(run.runOfDay()), 3),
+        Plain.right(Integer.toString(numbered.number()), 4),
+        Plain.left(book.name(run.kart()), 12),
+        Plain.left(book.name(run.driver()), 12),
+        Plain.left(run.situation().answer("water").orElse(UNKNOWN), 8),
+        Plain.right(middle(kart.camber()), 6),
+        Plain.right(middle(kart.caster()), 6),
+        Plain.right(Integer.toString(run.laps().size()), 4),
+        Plain.right(seconds(flying.best()), 7),
+        Plain.right(seconds(flying.middle()), 7));
+  }
+
+  /**
+   * Everything that is known of one run.
+   *
+   * @throws IllegalArgumentException if the record is no run
+   */
+  public static List<String> run(Logbook book, int number) {
+    Numbered<RunEntry> numbered =
+        book.run(number)
+            .orElseThrow(() -> new IllegalArgumentException("record " + number + " is not a run"));
+    RunEntry run = numbered.entry();
+    DayEntry day = book.day(run.day());
+    List<String> lines = new ArrayList<>();
+    add(
+        lines,
+        "Run "
+            + number
+            + (numbered.corrected() ? " (corrected)" : "")
+            + ": run "
+            + run.runOfDay()
+            + " of "
+            + Plain.fullDay(day.date())
+            + ", "
+            + Plain.line(book.name(day.track()))
+            + "; "
+            + Plain.line(book.name(run.kart()))
+            + ", driven by "
+            + Plain.line(book.name(run.driver())));
+    Kart kart = run.situation().kart();
+    kart.camber().ifPresent(camber -> add(lines, "Camber: " + sides(camber)));
+    kart.caster()
+        .ifPresent(
+            caster ->
+                add(lines, "Caster: " + sides(caster) + (kart.absolute() ? "" : ", from neutral")));
+    words(lines, "Settings: ", run.settings());
+    words(lines, "Answers: ", run.situation().answers());
+    run.advice().forEach(decision -> add(lines, advice(decision)));
+    if (!run.laps().isEmpty()) {
+      add(lines, "Laps: " + laps(run.laps()));
+      Flying flying = Flying.of(run);
+      add(
+          lines,
+          "Best "
+              + seconds(flying.best())
+              + ", middle "
+              + seconds(flying.middle())
+              + " without the first lap, in seconds");
+    }
+    Tyres tyres = run.tyres();
+    tyres.cold().ifPresent(cold -> add(lines, "Cold pressures: " + bar(cold)));
+    tyres.hot().ifPresent(hot -> add(lines, "Hot pressures: " + bar(hot)));
+    tyres.left().ifPresent(left -> add(lines, "Front left tread: " + celsius(left)));
+    tyres.right().ifPresent(right -> add(lines, "Front right tread: " + celsius(right)));
+    if (run.feel() != Feel.UNKNOWN) {
+      add(lines, "The driver felt: " + run.feel().id());
+    }
+    if (!run.said().isEmpty()) {
+      add(lines, "The driver said: " + Plain.line(run.said()));
+    }
+    return List.copyOf(lines);
+  }
+
+  private static void add(List<String> lines, String text) {
+    lines.addAll(Plain.wrapped(text, "  "));
+  }
+
+  private static void words(List<String> lines, String title, Map<String, String> words) {
+    if (!words.isEmpty()) {
+      add(
+          lines,
+          title
+              + words.entrySet().stream()
+                  .map(word -> Plain.line(word.getKey()) + " " + Plain.line(word.getValue()))
+                  .sorted()
+                  .collect(Collectors.joining(", ")));
+    }
+  }
+
+  private static String advice(Decision decision) {
+    String what =
+        decision.lever().id()
+            + " "
+            + decision.direction().id()
+            + " by "
+            + Plain.fixed(decision.degrees(), 2)
+            + " degrees ("
+            + Plain.line(decision.claim())
+            + ")";
+    String why = decision.reason().isEmpty() ? "" : ": " + Plain.line(decision.reason());
+    return "Advice: " + what + (decision.taken() ? ", taken" : ", declined") + why;
+  }
+
+  private static String laps(List<Lap> laps) {
+    return laps.stream()
+        .map(lap -> lap.number() + ") " + Plain.fixed(lap.seconds(), 3))
+        .collect(Collectors.joining("  "));
+  }
+
+  private static String sides(Sides sides) {
+    return "left " + sides.left().signed() + ", right " + sides.right().signed();
+  }
+
+  private static String bar(Pressures bar) {
+    return "front "
+        + Plain.fixed(bar.frontLeft(), 2)
+        + " "
+        + Plain.fixed(bar.frontRight(), 2)
+        + ", rear "
+        + Plain.fixed(bar.rearLeft(), 2)
+        + " "
+        + Plain.fixed(bar.rearRight(), 2)
+        + " bar";
+  }
+
+  private static String celsius(EdgeTemperatures tread) {
+    return "nearest the seat "
+        + Plain.fixed(tread.inner(), 0)
+        + ", middle "
+        + Plain.fixed(tread.middle(), 0)
+        + ", outer "
+        + Plain.fixed(tread.outer(), 0)
+        + " °C";
+  }
+
+  private static String middle(Optional<Sides> sides) {
+    return sides.map(known -> Plain.fixed(known.middle().value(), 2)).orElse(UNKNOWN);
+  }
+
+  private static String seconds(OptionalDouble seconds) {
+    return seconds.isPresent() ? Plain.fixed(seconds.getAsDouble(), 2) : UNKNOWN;
+  }
+
+  private static String trimmed(String line) {
+    return line.stripTrailing();
+  }
+}

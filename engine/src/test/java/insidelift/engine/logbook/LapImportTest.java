@@ -1,0 +1,66 @@
+package insidelift.engine.logbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import insidelift.engine.proof.LapColumns;
+import insidelift.engine.proof.LapTimes;
+import insidelift.engine.proof.LapTimes.Lap;
+import insidelift.engine.proof.UnreadableLapTimes;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class LapImportTest {
+
+  private static LapTimes times(double... seconds) {
+    return LapTimes.of("pasted text", seconds);
+  }
+
+  @Test
+  void a_file_with_columns_that_the_user_names(@TempDir Path folder) throws Exception {
+    Path file = folder.resolve("run.csv");
+    Files.writeString(file, "No;Kart;Rundenzeit\n3;7;1:02,345\n4;7;62,100\n");
+
+    assertThat(LapImport.file(file, new LapColumns("no", "rundenzeit")).laps())
+        .containsExactly(new Lap(3, 62.345), new Lap(4, 62.1));
+  }
+
+  @Test
+  void times_typed_one_after_the_other() throws Exception {
+    assertThat(LapImport.pasted(" 75.1 62.345  1:02.1\n62\r\n"))
+        .isEqualTo(times(75.1, 62.345, 62.1, 62));
+  }
+
+  @Test
+  void a_decimal_comma_with_thousandths() throws Exception {
+    assertThat(LapImport.pasted("1:15,125 62,345\n63,120")).isEqualTo(times(75.125, 62.345, 63.12));
+  }
+
+  @Test
+  void lap_numbers_and_times_stay_what_they_are() throws Exception {
+    assertThat(LapImport.pasted("4,75.1\n5,62.3\n").laps())
+        .containsExactly(new Lap(4, 75.1), new Lap(5, 62.3));
+    assertThat(LapImport.pasted("1,75\n2,62\n").laps())
+        .containsExactly(new Lap(1, 75), new Lap(2, 62));
+    assertThat(LapImport.pasted("lap;time\n1;75,1\n").laps()).containsExactly(new Lap(1, 75.1));
+  }
+
+  @Test
+  void what_is_no_lap_time_is_refused_by_its_line() {
+    assertThatThrownBy(() -> LapImport.pasted("62.3\nfast\n"))
+        .isInstanceOf(UnreadableLapTimes.class)
+        .hasMessage("pasted text, line 2: \"fast\" is not a lap time such as 62.345 or 1:02.345.");
+    assertThatThrownBy(() -> LapImport.pasted("  "))
+        .isInstanceOf(UnreadableLapTimes.class)
+        .hasMessage("pasted text: there are no lap times in it.");
+  }
+
+  @Test
+  void more_than_anybody_pastes_is_refused() {
+    assertThatThrownBy(() -> LapImport.pasted("62.3 ".repeat(5_000)))
+        .isInstanceOf(RefusedEntryException.class)
+        .hasMessage("pasted text: 25000 characters are too many; the most is 20000");
+  }
+}

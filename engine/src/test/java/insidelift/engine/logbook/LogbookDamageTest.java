@@ -1,0 +1,224 @@
+package insidelift.engine.logbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Torn, changed, lost and foreign lines. */
+class LogbookDamageTest {
+
+  @TempDir private Path temp;
+  private Path folder;
+
+  @BeforeEach
+  void folderThatIsNotThereYet() {
+    folder = temp.resolve("of a user").resolve("insidelift");
+  }
+
+  private LogbookWriter open() throws LogbookProblem {
+    return LogbookWriter.open(folder, Tape::onDisk, Entries.CLOCK);
+  }
+
+  private Logbook written(Entry... entries) throws LogbookProblem {
+    try (LogbookWriter writer = open()) {
+      if (writer.logbook().isEmpty()) {
+        writer.append(Entries.before());
+      }
+      for (Entry entry : entries) {
+        writer.append(entry);
+      }
+    }
+    return Logbook.read(folder);
+  }
+
+  private Path file() {
+    return folder.resolve("logbook.jsonl");
+  }
+
+  @Test
+  void cut_at_any_byte_the_last_record_is_whole_or_set_aside_and_all_before_it_is_intact()
+      throws Exception {
+    written(Entries.run(1), Entries.full(2));
+    byte[] whole = Files.readAllBytes(file());
+    int last = whole.length - lastLine(whole).length();
+    Logbook before = bookOf(Arrays.copyOf(whole, last));
+
+    // Every cut near the two ends, where the frame is; every nineteenth between.
+    for (int cut = last + 1; cut < whole.length - 1; cut += nearAnEnd(whole, last, cut) ? 1 : 19) {
+      Files.write(file(), Arrays.copyOf(whole, cut));
+      int torn = cut - last;
+      assertThat(Logbook.read(folder).notices()).containsExactly(new Notice.Unfinished(torn));
+      assertThat(Files.size(file())).isEqualTo(cut);
+      try (LogbookWriter writer = open()) {
+        assertThat(writer.logbook().notices())
+            .containsExactly(new Notice.SetAside(torn, "logbook.torn-1.txt", 6));
+      }
+      Path aside = folder.resolve("logbook.torn-1.txt");
+      assertThat(Files.readAllBytes(aside)).isEqualTo(Arrays.copyOfRange(whole, last, cut));
+      assertThat(Files.readAllBytes(file())).isEqualTo(Arrays.copyOf(whole, last));
+      Files.delete(aside);
+    }
+    assertThat(Logbook.read(folder).runs()).isEqualTo(before.runs());
+  }
+
+  @Test
+  void a_record_that_lacks_only_its_line_end_is_whole() throws Exception {
+    written(Entries.full(1));
+    byte[] whole = Files.readAllBytes(file());
+    Files.write(file(), Arrays.copyOf(whole, whole.length - 1));
+
+    assertThat(Logbook.read(folder).runs()).hasSize(1);
+    assertThat(written(Entries.run(2)).runs()).hasSize(2);
+    assertThat(Files.readAllBytes(file())).startsWith(whole);
+  }
+
+  @Test
+  void a_second_torn_record_does_not_take_the_place_of_the_first() throws Exception {
+    written();
+    for (String torn : List.of("{\"n\":6,", "{\"n\":6,\"at\"")) {
+      Files.writeString(file(), torn, java.nio.file.StandardOpenOption.APPEND);
+      open().close();
+    }
+    assertThat(folder.resolve("logbook.torn-1.txt")).hasContent("{\"n\":6,");
+    assertThat(folder.resolve("logbook.torn-2.txt")).hasContent("{\"n\":6,\"at\"");
+  }
+
+  @Test
+  void a_torn_first_line_is_set_aside_too() throws Exception {
+    Files.createDirectories(folder);
+    Files.writeString(file(), "{\"n\":1,\"at\"");
+
+    assertThat(written(Entries.run(1)).runs()).hasSize(1);
+    assertThat(folder.resolve("logbook.torn-1.txt")).hasContent("{\"n\":1,\"at\"");
+  }
+
+  @Test
+  void a_changed_byte_in_the_middle_is_reported_with_its_line_and_left_there() throws Exception {
+    written(Entries.run(1), Entries.run(2));
+    String whole = Files.readString(file());
+    String damaged = whole.replace("\"run\":1", "\"run\":9");
+    Files.writeString(file(), damaged);
+
+    Logbook book = written(Entries.run(3));
+    assertThat(book.runs()).extracting(Numbered::number).containsExactly(7, 8);
+    assertThat(book.notices())
+        .extracting(Notice::sentence)
+        .containsExactly(
+            "Line 6 is damaged (its check does not match); it is left as it is and not read.");
+    assertThat(Files.readString(file())).startsWith(damaged);
+  }
+
+  @Test
+  void any_changed_byte_anywhere_is_noticed() throws Exception {
+    written(Entries.full(1), Entries.run(2));
+    byte[] whole = Files.readAllBytes(file());
+    for (int i = 0; i < whole.length; i++) {
+      byte[] damaged = whole.clone();
+      damaged[i] ^= 1;
+      Scan scan = Scan.of("a logbook", damaged);
+      assertThat(scan.notices().size() + scan.unfinished()).as("byte %d", i).isPositive();
+    }
+  }
+
+  @Test
+  void lines_taken_out_or_swapped_are_noticed() throws Exception {
+    written(Entries.run(1), Entries.run(2));
+    List<String> without = new ArrayList<>(Files.readAllLines(file()));
+    without.remove(5);
+
+    assertThat(bookOf(String.join("\n", without).getBytes(StandardCharsets.UTF_8)).notices())
+        .containsExactly(new Notice.Damaged(6, "it was written as line 7"));
+  }
+
+  @Test
+  void a_run_whose_day_is_damaged_is_left_out_and_reported() throws Exception {
+    written(Entries.run(1));
+    Files.writeString(file(), Files.readString(file()).replace("practice", "praktice"));
+
+    Logbook book = Logbook.read(folder);
+    assertThat(book.runs()).isEmpty();
+    assertThat(book.notices())
+        .extracting(Notice::sentence)
+        .containsExactly(
+            "Line 5 is damaged (its check does not match); it is left as it is and not read.",
+            "Line 6 does not fit the lines before it (record 5 is no day); it is left as it is and"
+                + " not read.");
+  }
+
+  @Test
+  void a_damaged_first_line_does_not_cost_the_rest() throws Exception {
+    written(Entries.run(1));
+    Files.writeString(file(), Files.readString(file()).replace("Insidelift's", "My"));
+
+    assertThat(written(Entries.run(2)).runs()).hasSize(2);
+    assertThat(Logbook.read(folder).notices())
+        .containsExactly(new Notice.Damaged(1, "its check does not match"));
+  }
+
+  @Test
+  void line_ends_of_another_system_do_no_harm() throws Exception {
+    written(Entries.run(1));
+    Files.writeString(file(), Files.readString(file()).replace("\n", "\r\n"));
+
+    Logbook book = written(Entries.run(2));
+    assertThat(book.runs()).hasSize(2);
+    assertThat(book.notices()).isEmpty();
+  }
+
+  @Test
+  void a_file_that_is_no_logbook_is_not_touched() throws Exception {
+    Files.createDirectories(folder);
+    Files.writeString(file(), "milk\neggs\n");
+
+    assertThatThrownBy(() -> Logbook.read(folder))
+        .isInstanceOf(LogbookProblem.class)
+        .hasMessage(file() + " is no logbook; nothing in it was changed");
+    assertThatThrownBy(this::open)
+        .isInstanceOf(LogbookProblem.class)
+        .hasMessage(file() + " is no logbook; nothing in it was changed");
+    assertThat(file()).hasContent("milk\neggs\n");
+  }
+
+  @Test
+  void a_logbook_of_a_newer_version_is_not_touched() throws Exception {
+    written();
+    String newer =
+        new String(
+            LineFormatTest.checked(
+                "{\"n\":1,\"at\":\"2031-01-01T00:00:00Z\",\"kind\":\"logbook\",\"entry\":{\"version\":2}"),
+            StandardCharsets.UTF_8);
+    Files.writeString(file(), newer);
+
+    assertThatThrownBy(this::open)
+        .isInstanceOf(LogbookProblem.class)
+        .hasMessage(
+            file()
+                + " was written by a newer Insidelift (format 2, this one knows 1); nothing in it"
+                + " was changed");
+    assertThat(file()).hasContent(newer);
+  }
+
+  private static boolean nearAnEnd(byte[] whole, int last, int cut) {
+    return cut < last + 12 || cut > whole.length - 40;
+  }
+
+  private Logbook bookOf(byte[] bytes) throws Exception {
+    Path other = Files.createDirectories(temp.resolve("other"));
+    Files.write(other.resolve("logbook.jsonl"), bytes);
+    return Logbook.read(other);
+  }
+
+  private static String lastLine(byte[] bytes) {
+    String text = new String(bytes, StandardCharsets.ISO_8859_1);
+    return text.substring(text.lastIndexOf('\n', text.length() - 2) + 1);
+  }
+}
