@@ -14,7 +14,7 @@ if not exist "%LIB%\complete" (
   echo Building Insidelift once; this takes a minute or two ... 1>&2
   if not exist "%HERE%target" mkdir "%HERE%target"
   pushd "%HERE%.."
-  call mvn -B -q -DskipTests package > "%HERE%target\first-build.log" 2>&1 <nul
+  call mvn -B -q -Dmaven.test.skip=true package > "%HERE%target\first-build.log" 2>&1 <nul
   if errorlevel 1 (
     popd
     echo insidelift: the build failed; see "%HERE%target\first-build.log" 1>&2

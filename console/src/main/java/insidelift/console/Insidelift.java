@@ -1,5 +1,7 @@
 package insidelift.console;
 
+import insidelift.engine.logbook.DataFolder;
+import insidelift.engine.logbook.LogbookProblem;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -36,6 +38,7 @@ import picocli.CommandLine.Spec;
       PositionsCommand.class,
       GaugeCommand.class,
       ProveCommand.class,
+      LogCommand.class,
       NotesCommand.class,
       RehearseCommand.class
     })
@@ -78,9 +81,12 @@ public final class Insidelift implements Runnable {
 
   @Override
   public void run() {
-    consulted =
-        Consultation.start(
-            spec.commandLine().getOut(), UserFolder.find(System.getenv(), System.getProperties()));
+    try {
+      consulted = Consultation.start(spec.commandLine().getOut(), DataFolder.find());
+    } catch (LogbookProblem e) {
+      spec.commandLine().getErr().println("insidelift: " + Text.safe(e.getMessage()));
+      consulted = FAILED;
+    }
   }
 
   private static int misunderstood(ParameterException e, String[] args) {

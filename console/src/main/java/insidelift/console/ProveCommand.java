@@ -1,5 +1,8 @@
 package insidelift.console;
 
+import insidelift.engine.logbook.DataFolder;
+import insidelift.engine.logbook.Logbook;
+import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.proof.Feel;
 import insidelift.engine.proof.LapColumns;
 import insidelift.engine.proof.LapTimes;
@@ -28,7 +31,8 @@ import picocli.CommandLine.Spec;
     header = "Compares lap times before and after a change: keep it, undo it, or cannot tell.",
     description = {
       "",
-      "A lap file has one time a line, or \"lap,time\", in driving order with the out-lap first.",
+      "A lap file has one time a line, or \"lap,time\", in driving order with the out-lap first;",
+      "run:12 is run 12 of the logbook.",
       "AGAIN is a third run with the change taken back; it is the best guard against a track that",
       "changes by itself.",
       ""
@@ -82,7 +86,7 @@ final class ProveCommand implements Callable<Integer> {
               laps(after),
               again == null ? Optional.empty() : Optional.of(laps(again)),
               felt);
-    } catch (UnreadableLapTimes e) {
+    } catch (UnreadableLapTimes | LogbookProblem | IllegalArgumentException e) {
       return failed(e.getMessage());
     } catch (IOException e) {
       return failed(why(e));
@@ -96,7 +100,10 @@ final class ProveCommand implements Callable<Integer> {
     return 0;
   }
 
-  private static LapTimes laps(String name) throws UnreadableLapTimes, IOException {
+  private static LapTimes laps(String name) throws UnreadableLapTimes, LogbookProblem, IOException {
+    if (name.matches("run:\\d{1,9}")) {
+      return logged(Integer.parseInt(name.substring("run:".length())));
+    }
     if (name.equals("-")) {
       return LapTimes.read("standard input", System.in, LapColumns.STANDARD);
     }
@@ -116,6 +123,16 @@ final class ProveCommand implements Callable<Integer> {
       return name + ": there is no such file";
     }
     return name + ": " + (FOLDER.equals(known.getReason()) ? FOLDER : "it cannot be read");
+  }
+
+  /** The laps of a run of the logbook, named {@code run:12}. */
+  private static LapTimes logged(int number) throws LogbookProblem {
+    return Logbook.read(DataFolder.find())
+        .lapTimes(number)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "run:" + number + ": the logbook has no lap times of such a run"));
   }
 
   private int failed(String message) {

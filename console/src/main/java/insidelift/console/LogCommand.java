@@ -1,0 +1,171 @@
+package insidelift.console;
+
+import insidelift.engine.logbook.DemoSeason;
+import insidelift.engine.logbook.Experience;
+import insidelift.engine.logbook.LearningSwitch;
+import insidelift.engine.logbook.LogExport;
+import insidelift.engine.logbook.LogTables;
+import insidelift.engine.logbook.Logbook;
+import insidelift.engine.logbook.LogbookProblem;
+import insidelift.engine.logbook.TrendPlot;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code log}: what has been driven, and what it taught. */
+@Command(
+    name = "log",
+    mixinStandardHelpOptions = true,
+    header = "Shows the logbook: days, runs, lap times, and what they taught.",
+    description = {
+      "",
+      "Without a verb it lists the days. The logbook is a file of plain lines in your own data",
+      "folder (INSIDELIFT_DATA names another); nothing of it ever leaves this machine.",
+      ""
+    },
+    subcommands = {
+      LogCommand.Day.class,
+      LogCommand.Run.class,
+      LogCommand.Learned.class,
+      LogCommand.Learning.class,
+      LogCommand.Export.class,
+      LogCommand.Demo.class
+    })
+final class LogCommand extends LogReading {
+
+  @Override
+  List<String> lines(Path folder, Logbook book) {
+    return book.isEmpty()
+        ? List.of("The logbook is empty. \"insidelift log demo\" fills it with an invented season.")
+        : LogTables.days(book);
+  }
+
+  /** The runs of a day. */
+  @Command(
+      name = "day",
+      mixinStandardHelpOptions = true,
+      header = "The runs of a day, with the trend of their lap times.")
+  static final class Day extends LogReading {
+    @Parameters(paramLabel = "N", description = "the day's number, as the list of days has it")
+    private int number;
+
+    @Override
+    List<String> lines(Path folder, Logbook book) throws LogbookProblem {
+      List<String> lines = new ArrayList<>(LogTables.day(book, number));
+      lines.add("");
+      lines.addAll(TrendPlot.lines(book.runsOf(number)));
+      return lines;
+    }
+  }
+
+  /** One run. */
+  @Command(name = "run", mixinStandardHelpOptions = true, header = "One run, whole.")
+  static final class Run extends LogReading {
+    @Parameters(paramLabel = "N", description = "the run's number, as the day's table has it")
+    private int number;
+
+    @Override
+    List<String> lines(Path folder, Logbook book) throws LogbookProblem {
+      return LogTables.run(book, number);
+    }
+  }
+
+  /** What the log taught about a kart on a track. */
+  @Command(
+      name = "learned",
+      mixinStandardHelpOptions = true,
+      header = "Which advice has worked for a kart on a track, and how often.")
+  static final class Learned extends LogReading {
+    @Parameters(index = "0", paramLabel = "KART", description = "the kart's name in the logbook")
+    private String kart;
+
+    @Parameters(index = "1", paramLabel = "TRACK", description = "the track's name")
+    private String track;
+
+    @Override
+    List<String> lines(Path folder, Logbook book) throws LogbookProblem {
+      Optional<Integer> known = book.kart(kart);
+      Optional<Integer> place = book.track(track);
+      if (known.isEmpty() || place.isEmpty()) {
+        return List.of("The logbook knows no such kart or track.");
+      }
+      return Experience.of(folder, book).lines(known.get(), place.get());
+    }
+  }
+
+  /** The switch of learning. */
+  @Command(
+      name = "learning",
+      mixinStandardHelpOptions = true,
+      header = "Switches learning from the log on or off.")
+  static final class Learning extends LogReading {
+    /** The two states. */
+    enum State {
+      on,
+      off
+    }
+
+    @Parameters(paramLabel = "STATE", description = "on or off")
+    private State state;
+
+    @Override
+    List<String> lines(Path folder, Logbook book) throws LogbookProblem {
+      LearningSwitch.set(folder, state == State.on);
+      return List.of("Learning from the log is " + state + ".");
+    }
+  }
+
+  /** Everything as files. */
+  @Command(
+      name = "export",
+      mixinStandardHelpOptions = true,
+      header = "Writes the whole logbook as JSON and CSV files into a folder.")
+  static final class Export extends LogReading {
+    @Parameters(paramLabel = "FOLDER", description = "where to write; it is made if needed")
+    private Path target;
+
+    @Option(names = "--force", description = "write over files that are there")
+    private boolean force;
+
+    @Override
+    List<String> lines(Path folder, Logbook book) throws IOException {
+      Files.createDirectories(target);
+      List<String> written = new ArrayList<>();
+      write("logbook.json", LogExport.json(book), written);
+      for (Map.Entry<String, String> table : LogExport.csv(book).entrySet()) {
+        write(table.getKey(), table.getValue(), written);
+      }
+      return written;
+    }
+
+    private void write(String name, String text, List<String> written) throws IOException {
+      Path file = target.resolve(name);
+      if (Files.exists(file) && !force) {
+        written.add(name + ": it is there already; --force writes over it");
+        return;
+      }
+      Files.writeString(file, text, StandardCharsets.UTF_8);
+      written.add(name + ": written");
+    }
+  }
+
+  /** An invented season to look at. */
+  @Command(
+      name = "demo",
+      mixinStandardHelpOptions = true,
+      header = "Fills an empty logbook with an invented club season.")
+  static final class Demo extends LogReading {
+    @Override
+    List<String> lines(Path folder, Logbook book) throws LogbookProblem {
+      return LogTables.days(DemoSeason.load(folder));
+    }
+  }
+}

@@ -1,0 +1,48 @@
+package insidelift.console;
+
+import insidelift.engine.logbook.DataFolder;
+import insidelift.engine.logbook.Logbook;
+import insidelift.engine.logbook.LogbookProblem;
+import insidelift.engine.logbook.Notice;
+import insidelift.engine.logbook.RefusedEntryException;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** A command that reads the logbook and prints lines. */
+abstract class LogReading implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
+
+  abstract List<String> lines(Path folder, Logbook book) throws LogbookProblem, IOException;
+
+  @Override
+  public final Integer call() {
+    List<String> lines;
+    try {
+      Path folder = DataFolder.find();
+      Logbook book = Logbook.read(folder);
+      for (Notice notice : book.notices()) {
+        spec.commandLine().getErr().println("insidelift: " + Text.safe(notice.sentence()));
+      }
+      lines = lines(folder, book);
+    } catch (LogbookProblem | RefusedEntryException e) {
+      return failed(e.getMessage());
+    } catch (IOException e) {
+      return failed("it cannot be written: " + e.getMessage());
+    }
+    Glyphs.forOutput(Insidelift.charset(System.out))
+        .fit(lines)
+        .forEach(spec.commandLine().getOut()::println);
+    spec.commandLine().getOut().flush();
+    return 0;
+  }
+
+  private int failed(String message) {
+    spec.commandLine().getErr().println("insidelift: " + Text.safe(message));
+    return Insidelift.FAILED;
+  }
+}
