@@ -187,7 +187,7 @@ final class Consultation {
   }
 
   private boolean blocked() {
-    return session.advice().status() == Status.FIX_FIRST;
+    return session.status() == Status.FIX_FIRST;
   }
 
   private void safety() throws Left {

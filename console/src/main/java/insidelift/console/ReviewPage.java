@@ -114,10 +114,7 @@ final class ReviewPage {
   }
 
   private String words(Question question) {
-    Double number =
-        question.number() == null
-            ? null
-            : session.situation().numbers().get(question.number().key());
+    Double number = session.situation().numbers().get(question.id());
     if (number != null) {
       return "%.0f %s".formatted(number, question.number().unit());
     }

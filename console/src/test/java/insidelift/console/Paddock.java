@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
+import org.jline.terminal.Size;
 import org.jline.utils.ScreenTerminal;
 
 /**
@@ -246,7 +247,7 @@ final class Paddock implements AutoCloseable {
 
   Paddock resize(int columns, int rows) {
     synchronized (screen) {
-      screen.setSize(columns, rows);
+      screen.setSize(Size.of(columns, rows));
       lastWritten = System.nanoTime();
     }
     ((PtyProcess) process).setWinSize(new WinSize(columns, rows));

@@ -52,9 +52,14 @@ public final class Reasoning implements AutoCloseable {
                 match.getRule().getName(),
                 // Rules compiled at start-up keep the annotation's quotation marks.
                 String.valueOf(match.getRule().getMetaData().get("note")).replace("\"", ""),
-                match.getObjects());
+                facts(match));
           }
         });
+  }
+
+  /** The facts that matched; a rule of absences alone matches one of the engine's own instead. */
+  private static List<Object> facts(Match match) {
+    return match.getObjects().stream().filter(Record.class::isInstance).toList();
   }
 
   /** Adds facts and lets one family of rules speak. */

@@ -10,10 +10,14 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.drools.core.impl.RuleBaseFactory;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
+import org.kie.api.definition.rule.Rule;
 
 /**
  * The compiled rules, ready to be asked. One rule base serves any number of threads; every {@link
@@ -59,6 +63,14 @@ public final class RuleBase {
   /** How many rules there are. */
   public int size() {
     return base.getKiePackages().stream().mapToInt(known -> known.getRules().size()).sum();
+  }
+
+  /** The names of the compiled rules. */
+  Set<String> names() {
+    return base.getKiePackages().stream()
+        .flatMap(known -> known.getRules().stream())
+        .map(Rule::getName)
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   /** A new line of reasoning over the rules. */

@@ -1,10 +1,11 @@
 package insidelift.shared;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,18 +23,69 @@ public final class Vocabulary {
   private final Map<String, Question> questions = new LinkedHashMap<>();
   private final Map<String, FindingWord> findings = new LinkedHashMap<>();
 
-  private Vocabulary(Words words) {
-    words.questions().forEach(question -> questions.put(question.id(), question));
-    words.findings().forEach(finding -> findings.put(finding.id(), finding));
+  private Vocabulary(JsonNode words) {
+    words.get("questions").forEach(node -> add(question(node)));
+    for (JsonNode node : words.get("findings")) {
+      findings.put(text(node, "id"), new FindingWord(text(node, "id"), text(node, "words")));
+    }
   }
 
   /** Reads the vocabulary that this module ships. */
   public static Vocabulary load() {
     try (InputStream in = Vocabulary.class.getResourceAsStream("/insidelift/vocabulary.json")) {
-      return new Vocabulary(JsonMapper.builder().build().readValue(in, Words.class));
+      return new Vocabulary(JsonMapper.builder().build().readTree(in));
     } catch (IOException e) {
       throw new UncheckedIOException("the vocabulary of this build cannot be read", e);
     }
+  }
+
+  // Read by hand: binding records by reflection would double the time to the first question.
+
+  private void add(Question question) {
+    questions.put(question.id(), question);
+  }
+
+  private static Question question(JsonNode node) {
+    List<Value> values = new ArrayList<>();
+    for (JsonNode value : node.get("values")) {
+      values.add(
+          new Value(
+              text(value, "id"),
+              text(value, "words"),
+              value.path("complaint").asBoolean(),
+              value.path("fault").asBoolean(),
+              text(value, "said"),
+              value.has("chance") ? value.get("chance").asDouble() : null));
+    }
+    List<String> notes = new ArrayList<>();
+    node.get("notes").forEach(note -> notes.add(note.asText()));
+    return new Question(
+        text(node, "id"),
+        text(node, "ask"),
+        text(node, "why"),
+        text(node, "group"),
+        node.get("effort").asInt(),
+        List.copyOf(values),
+        List.copyOf(notes),
+        node.has("number") ? number(node.get("number")) : null);
+  }
+
+  private static NumberAnswer number(JsonNode node) {
+    List<Band> bands = new ArrayList<>();
+    for (JsonNode band : node.get("bands")) {
+      bands.add(
+          new Band(band.has("below") ? band.get("below").asDouble() : null, text(band, "value")));
+    }
+    return new NumberAnswer(
+        text(node, "key"),
+        text(node, "unit"),
+        node.get("min").asDouble(),
+        node.get("max").asDouble(),
+        List.copyOf(bands));
+  }
+
+  private static String text(JsonNode node, String key) {
+    return node.has(key) ? node.get(key).asText() : null;
   }
 
   /** All questions, in the order of the job. */
@@ -69,8 +121,6 @@ public final class Vocabulary {
                 () -> new IllegalArgumentException("no such answer: " + question + ": " + value));
     return new Answer(question, value, word.complaint());
   }
-
-  private record Words(int schema, List<Question> questions, List<FindingWord> findings) {}
 
   /**
    * One question.
@@ -153,7 +203,7 @@ public final class Vocabulary {
    * @param below the number at which the band ends, not included; null for no end
    * @param value the value
    */
-  public record Band(@JsonProperty("below") Double below, String value) {}
+  public record Band(Double below, String value) {}
 
   /**
    * A finding.

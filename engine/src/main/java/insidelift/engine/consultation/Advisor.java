@@ -49,6 +49,7 @@ public final class Advisor {
   private final Vocabulary vocabulary;
   private final RuleBase rules;
   private final NoteBook notes;
+  private final Effects effects = new Effects();
 
   /** An advisor by the given words, rules and notes. */
   public Advisor(Vocabulary vocabulary, RuleBase rules, NoteBook notes) {
@@ -80,7 +81,7 @@ public final class Advisor {
   /** What to do in a situation, and why. */
   public Advice advise(Situation situation) {
     Effects.check(situation.kart());
-    return new Wording(vocabulary, notes, rules, situation).advice(decide(situation));
+    return new Wording(vocabulary, notes, rules, effects, situation).advice(decide(situation));
   }
 
   /** The decisions on a situation without the words: what comparing many of them needs. */

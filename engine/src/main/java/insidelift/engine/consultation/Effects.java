@@ -10,7 +10,8 @@ import insidelift.shared.advice.Advice.Effect;
 import insidelift.shared.situation.Kart;
 import insidelift.shared.situation.Sides;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * What the changes made now do to this kart: its wheels and loads before and after, and where to
@@ -18,20 +19,12 @@ import java.util.Set;
  */
 final class Effects {
 
-  private final Kart kart;
-  private final KartGeometry geometry;
-  private final List<Verdict> verdicts;
-  private final Set<Lever> first;
+  /** A kart meets a handful of changes; beyond this, karts are being compared by the thousand. */
+  private static final int KEPT = 256;
 
-  /**
-   * @throws insidelift.engine.geometry.RefusedInputException if the kart's geometry is impossible
-   */
-  Effects(Kart kart, Decided decided) {
-    this.kart = kart;
-    this.geometry = geometry(kart);
-    this.verdicts = decided.verdicts();
-    this.first = decided.first();
-  }
+  private record Change(Kart kart, double camberDeg, double casterDeg) {}
+
+  private final Map<Change, Effect> known = new ConcurrentHashMap<>();
 
   /**
    * Refuses a description of the kart that cannot be true, whether or not anything is moved.
@@ -45,19 +38,34 @@ final class Effects {
     }
   }
 
-  /** The change of one lever by itself. */
-  Effect of(Verdict verdict) {
+  /**
+   * The change of one lever by itself.
+   *
+   * @throws insidelift.engine.geometry.RefusedInputException if the kart's geometry is impossible
+   */
+  Effect of(Kart kart, Verdict verdict) {
+    if (known.size() > KEPT) {
+      known.clear();
+    }
     double degrees = signed(verdict);
     boolean camber = verdict.lever() == Lever.CAMBER;
-    ChangeEffect effect = ChangeEffect.of(geometry, camber ? degrees : 0, camber ? 0 : degrees);
+    return known.computeIfAbsent(
+        new Change(kart, camber ? degrees : 0, camber ? 0 : degrees), Effects::computed);
+  }
+
+  private static Effect computed(Change change) {
+    ChangeEffect effect =
+        ChangeEffect.of(geometry(change.kart()), change.camberDeg(), change.casterDeg());
     return new Effect(effect.json(), effect.sentence(), effect.table(), effect.drawing().lines());
   }
 
   /**
    * The washers for everything that is moved together with a lever: one washer moves camber and
    * caster, so two targets are solved for at once. Null where the washers are not described.
+   *
+   * @throws insidelift.engine.geometry.RefusedInputException if the washers are impossible
    */
-  Effect washers(Verdict verdict) {
+  static Effect washers(Kart kart, Decided decided, Verdict verdict) {
     if (kart.eccentrics().washers() == null) {
       return null;
     }
@@ -65,16 +73,16 @@ final class Effects {
         Positions.of(
             kart.eccentrics().washers(),
             kart.eccentrics().now(),
-            wanted(Lever.CAMBER, verdict),
-            wanted(Lever.CASTER, verdict));
+            wanted(Lever.CAMBER, decided, verdict),
+            wanted(Lever.CASTER, decided, verdict));
     return new Effect(positions.json(), "", positions.lines(), List.of());
   }
 
-  private double wanted(Lever lever, Verdict verdict) {
-    boolean together = first.contains(verdict.lever());
-    return verdicts.stream()
+  private static double wanted(Lever lever, Decided decided, Verdict verdict) {
+    boolean together = decided.first().contains(verdict.lever());
+    return decided.verdicts().stream()
         .filter(other -> other.lever() == lever)
-        .filter(other -> other.equals(verdict) || (together && first.contains(lever)))
+        .filter(other -> other.equals(verdict) || (together && decided.first().contains(lever)))
         .mapToDouble(Effects::signed)
         .sum();
   }

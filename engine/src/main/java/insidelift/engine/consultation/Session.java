@@ -1,5 +1,6 @@
 package insidelift.engine.consultation;
 
+import insidelift.shared.Status;
 import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.Kart;
@@ -80,6 +81,11 @@ public final class Session {
     Step step = steps.pop();
     situation = step.before();
     return Optional.of(step.question());
+  }
+
+  /** What the advice would come to by now, without its words. */
+  public Status status() {
+    return advisor.decide(situation).status();
   }
 
   /** The advice on what is known so far. */

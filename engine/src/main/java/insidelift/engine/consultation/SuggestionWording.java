@@ -42,11 +42,11 @@ final class SuggestionWording {
   private final Decided decided;
   private final Effects effects;
 
-  SuggestionWording(NoteBook notes, Kart kart, Decided decided) {
+  SuggestionWording(NoteBook notes, Kart kart, Decided decided, Effects effects) {
     this.notes = notes;
     this.kart = kart;
     this.decided = decided;
-    this.effects = new Effects(kart, decided);
+    this.effects = effects;
   }
 
   Suggestion suggestion(Verdict verdict) {
@@ -75,8 +75,8 @@ final class SuggestionWording {
         moves ? new Minutes(Sizes.MINUTES_FROM, Sizes.MINUTES_TO) : null,
         moves ? sections(claims, "Feel") : List.of(),
         moves ? sections(claims, "Undo") : List.of(),
-        moves ? effects.of(verdict) : null,
-        moves ? effects.washers(verdict) : null);
+        moves ? effects.of(kart, verdict) : null,
+        moves ? Effects.washers(kart, decided, verdict) : null);
   }
 
   /** A disputed claim is never surer than clear, however plain what it rests on. */
@@ -148,8 +148,12 @@ final class SuggestionWording {
               : "as far as asked";
       return "Leave %s where it is: it is already where it should be (%s).".formatted(lever, where);
     }
+    if (sized.end() == End.MARK) {
+      return "Leave %s where it is: at %s it is as far as this reason takes it."
+          .formatted(lever, sized.target().left().signed());
+    }
     Note holder = notes.note(verdict.heldBy().orElseThrow());
-    if (withWish && !verdict.wishes().isEmpty()) {
+    if (withWish && verdict.wishes().stream().anyMatch(Wish::moves)) {
       Note wish = notes.note(verdict.wishes().get(0).claim());
       if (!wish.id().equals(holder.id())) {
         return "Leave %s where it is (wanted: %s), because %s."

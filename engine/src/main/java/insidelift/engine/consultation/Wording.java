@@ -46,17 +46,20 @@ final class Wording {
   private final Vocabulary vocabulary;
   private final NoteBook notes;
   private final RuleBase rules;
+  private final Effects effects;
   private final Situation situation;
 
-  Wording(Vocabulary vocabulary, NoteBook notes, RuleBase rules, Situation situation) {
+  Wording(
+      Vocabulary vocabulary, NoteBook notes, RuleBase rules, Effects effects, Situation situation) {
     this.vocabulary = vocabulary;
     this.notes = notes;
     this.rules = rules;
+    this.effects = effects;
     this.situation = situation;
   }
 
   Advice advice(Decided decided) {
-    SuggestionWording levers = new SuggestionWording(notes, situation.kart(), decided);
+    SuggestionWording levers = new SuggestionWording(notes, situation.kart(), decided, effects);
     List<Suggestion> suggestions =
         decided.verdicts().stream()
             .filter(verdict -> worthSaying(verdict, decided))

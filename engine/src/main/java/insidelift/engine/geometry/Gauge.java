@@ -44,6 +44,15 @@ public final class Gauge {
     return from(StrictJson.read(in, name));
   }
 
+  /**
+   * The same reading from a document that is read already.
+   *
+   * @throws RefusedInputException as for a file
+   */
+  public static GaugeReading of(JsonNode document) {
+    return from(document);
+  }
+
   private static GaugeReading from(JsonNode root) {
     Fields fields = Fields.ofFile(root);
     boolean sweep = fields.has("sweep");

@@ -23,8 +23,9 @@ final class NoteReader {
    */
   static Note read(String text) {
     List<String> lines = text.lines().toList();
-    int end = lines.subList(1, lines.size()).indexOf(FENCE) + 1;
-    if (lines.isEmpty() || !lines.get(0).equals(FENCE) || end < 1) {
+    boolean opens = !lines.isEmpty() && lines.get(0).equals(FENCE);
+    int end = opens ? lines.subList(1, lines.size()).indexOf(FENCE) + 1 : 0;
+    if (end < 1) {
       throw new IllegalArgumentException("a note opens with its front matter between two \"---\"");
     }
     Map<String, String> front = front(lines.subList(1, end));

@@ -49,13 +49,15 @@ public final class Sizer {
         return stopped(lever, direction, stop, End.MARK);
       }
     }
-    if (least.exceeds(wanted)) {
+    // Only the end that the move goes toward can stop it: a kart past the other end comes back by
+    // the same single step.
+    if (sign < 0 && least.exceeds(wanted)) {
       return stopped(lever, direction, least, End.RANGE);
     }
-    if (wanted.exceeds(most)) {
+    if (sign > 0 && wanted.exceeds(most)) {
       return stopped(lever, direction, most, End.RANGE);
     }
-    return move(lever, wanted, End.ALREADY_THERE);
+    return move(lever, wanted, leastCorrection(lever), End.ALREADY_THERE);
   }
 
   /** The lever where it stands. */
@@ -90,10 +92,20 @@ public final class Sizer {
     return new Sized(sized.direction(), sized.degrees(), sized.positions(), sized.target(), end);
   }
 
+  /** One position is a correction even where it moves less than readings can be told apart. */
+  private Degrees leastCorrection(Lever lever) {
+    Degrees step = step(lever);
+    return Sizes.LEAST_MOVE.exceeds(step) ? step : Sizes.LEAST_MOVE;
+  }
+
   private Sized move(Lever lever, Degrees wanted, End nothingLeft) {
+    return move(lever, wanted, Sizes.LEAST_MOVE, nothingLeft);
+  }
+
+  private Sized move(Lever lever, Degrees wanted, Degrees least, End nothingLeft) {
     Degrees way = wanted.minus(present(lever));
     double positions = Math.abs(way.value()) / step(lever).value();
-    boolean small = Sizes.LEAST_MOVE.exceeds(way.size());
+    boolean small = least.exceeds(way.size());
     if (lever == Lever.CASTER) {
       // Caster is set by whole positions, so half a position is the least that can be meant.
       positions = Math.rint(positions);

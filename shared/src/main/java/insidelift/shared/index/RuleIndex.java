@@ -27,6 +27,7 @@ public record RuleIndex(int schema, List<IndexedRule> rules) {
    *
    * @param id its name
    * @param note the note it stands on
+   * @param mechanism the mechanical reason it gives, as geometry names it; empty if it gives none
    * @param family the rule file, without its ending
    * @param line where it begins in that file
    * @param stage the agenda group it speaks in
@@ -36,6 +37,7 @@ public record RuleIndex(int schema, List<IndexedRule> rules) {
   public record IndexedRule(
       String id,
       String note,
+      String mechanism,
       String family,
       int line,
       String stage,

@@ -76,7 +76,9 @@ public final class CaseReader {
   private Situation situation(JsonPlace file) throws CaseProblem {
     file.object(TOP);
     JsonPlace schema = file.need("schema");
-    if (!schema.node().isIntegralNumber() || schema.node().asLong() != SCHEMA) {
+    if (!schema.node().isIntegralNumber()
+        || !schema.node().canConvertToInt()
+        || schema.node().intValue() != SCHEMA) {
       throw schema.problem(
           "%s is not known; this build reads schema %d"
               .formatted(Printable.shown(schema.node().toString()), SCHEMA));
@@ -110,7 +112,8 @@ public final class CaseReader {
       String key = names.next();
       JsonPlace place = answers.need(key);
       if (place.node().isTextual() && place.word().equals(Vocabulary.UNKNOWN)) {
-        declined.add(key);
+        // A number that is not known leaves its question open for the words.
+        vocabulary.question(key).ifPresent(question -> declined.add(question.id()));
         continue;
       }
       Optional<NumberAnswer> number = number(key);
@@ -154,12 +157,14 @@ public final class CaseReader {
       Map<String, Double> numbers,
       Set<String> declined)
       throws CaseProblem {
+    Map<String, Double> kept = new LinkedHashMap<>();
     boolean geared = "gears".equals(words.get("gearbox"));
     for (Question question : vocabulary.questions()) {
       Double number = question.number() == null ? null : numbers.get(question.number().key());
       if (number == null) {
         continue;
       }
+      kept.put(question.id(), number);
       // A kart with a gearbox counts as high power whatever its kilowatts.
       boolean gearedPower = question.id().equals("power") && geared;
       String counted = gearedPower ? "high" : question.number().valueFor(number);
@@ -186,7 +191,7 @@ public final class CaseReader {
     if (geared) {
       words.put("power", "high");
     }
-    return new Situation(words, numbers, Kart.UNKNOWN, declined);
+    return new Situation(words, kept, Kart.UNKNOWN, declined);
   }
 
   private static Optional<String> temperatures(JsonPlace place) throws CaseProblem {

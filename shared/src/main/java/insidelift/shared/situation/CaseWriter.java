@@ -40,8 +40,7 @@ public final class CaseWriter {
   }
 
   private static void answer(Question question, Situation situation, ObjectNode answers) {
-    Double number =
-        question.number() == null ? null : situation.numbers().get(question.number().key());
+    Double number = situation.numbers().get(question.id());
     if (number != null) {
       answers.put(question.number().key(), number);
     } else if (situation.declined().contains(question.id())) {

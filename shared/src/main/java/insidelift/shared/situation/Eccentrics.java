@@ -15,6 +15,11 @@ import insidelift.shared.Degrees;
 public record Eccentrics(
     Degrees camberPerPosition, Degrees casterPerPosition, JsonNode washers, JsonNode now) {
 
+  /** What a position moves, without a word on the washers themselves. */
+  public Eccentrics(Degrees camberPerPosition, Degrees casterPerPosition) {
+    this(camberPerPosition, casterPerPosition, null, null);
+  }
+
   /** Nothing measured. */
   public static final Eccentrics UNKNOWN = new Eccentrics(null, null, null, null);
 }

@@ -13,8 +13,8 @@ import java.util.Set;
 /**
  * Everything that is known before advice is given: the answers, by question, and the kart. A
  * question that is not in the map is unknown. Numbers that were given (power in kW, minutes left)
- * are kept beside the words they count as. The questions that were answered with "unknown" are kept
- * too: they say nothing, but they need not be asked again.
+ * are kept by question beside the words they count as. The questions that were answered with
+ * "unknown" are kept too: they say nothing, but they need not be asked again.
  */
 public record Situation(
     Map<String, String> answers, Map<String, Double> numbers, Kart kart, Set<String> declined) {
@@ -64,7 +64,7 @@ public record Situation(
   public Situation with(Vocabulary.Question question, double number) {
     Situation changed = with(question.id(), question.number().valueFor(number));
     Map<String, Double> more = new LinkedHashMap<>(changed.numbers);
-    more.put(question.number().key(), number);
+    more.put(question.id(), number);
     return new Situation(changed.answers, more, kart, changed.declined);
   }
 

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -39,11 +40,13 @@ final class DrlIndexer {
       Pattern.compile("(\\w+)\\s*==\\s*(?:" + WORD + "|(true|false))");
   private static final Pattern AT_LEAST = Pattern.compile("(\\w+)\\s*>=\\s*(-?\\d+)");
   private static final Pattern ONE_OF =
-      Pattern.compile("(\\w+)\\s+in\\s*\\((.*)\\)", Pattern.DOTALL);
+      Pattern.compile("(\\w+)\\s+in\\s*\\(\\s*(" + WORD + "(?:\\s*,\\s*" + WORD + ")*)\\s*\\)");
   private static final Pattern QUOTED = Pattern.compile(WORD);
   private static final Pattern CALL =
       Pattern.compile("ledger\\.(\\w+)\\(([^()]*)\\)\\s*;", Pattern.DOTALL);
   private static final Pattern ARGUMENT = Pattern.compile(WORD + "|(-?\\d+)");
+  private static final Pattern ARGUMENTS =
+      Pattern.compile("\\s*(?:(?:%1$s)\\s*(?:,\\s*(?:%1$s)\\s*)*)?".formatted(ARGUMENT));
 
   private final Lawful lawful;
 
@@ -87,17 +90,20 @@ final class DrlIndexer {
     if (parser.hasErrors()) {
       throw new UnplainRuleException(family, parser.getErrors().get(0).getMessage());
     }
+    if (!parsed.getFunctions().isEmpty() || !parsed.getTypeDeclarations().isEmpty()) {
+      throw new UnplainRuleException(family, "it holds more than rules");
+    }
     return parsed.getRules().stream().map(rule -> index(family, rule)).toList();
   }
 
   private IndexedRule index(String family, RuleDescr rule) {
-    AnnotationDescr note = rule.getAnnotation("note");
     AttributeDescr group = rule.getAttributes().get("agenda-group");
     List<Premise> premises = new ArrayList<>();
     IndexedRule indexed =
         new IndexedRule(
             rule.getName(),
-            note == null ? "" : unquoted(String.valueOf(note.getSingleValue())),
+            single(rule, "note"),
+            single(rule, "mechanism"),
             family,
             rule.getLine(),
             group == null ? "MAIN" : group.getValue(),
@@ -106,6 +112,10 @@ final class DrlIndexer {
     if (indexed.note().isEmpty()) {
       throw new UnplainRuleException(indexed, "it names no note");
     }
+    if (rule.getParentName() != null
+        || !Set.of("agenda-group").containsAll(rule.getAttributes().keySet())) {
+      throw new UnplainRuleException(indexed, "it has more than a note and a stage");
+    }
     for (BaseDescr part : rule.getLhs().getDescrs()) {
       premises.add(premise(indexed, part));
     }
@@ -113,6 +123,7 @@ final class DrlIndexer {
         new IndexedRule(
             indexed.id(),
             indexed.note(),
+            indexed.mechanism(),
             family,
             indexed.line(),
             indexed.stage(),
@@ -123,11 +134,15 @@ final class DrlIndexer {
   }
 
   private static Premise premise(IndexedRule rule, BaseDescr part) {
-    if (part instanceof NotDescr not && not.getDescrs().size() == 1) {
-      Premise inner = premise(rule, not.getDescrs().get(0));
+    if (part instanceof NotDescr not
+        && not.getDescrs().size() == 1
+        && not.getDescrs().get(0) instanceof PatternDescr absent) {
+      Premise inner = premise(rule, absent);
       return new Premise(inner.fact(), true, inner.fields());
     }
-    if (!(part instanceof PatternDescr pattern) || pattern.getIdentifier() != null) {
+    if (!(part instanceof PatternDescr pattern)
+        || pattern.getIdentifier() != null
+        || pattern.getSource() != null) {
       throw new UnplainRuleException(rule, "a premise is more than a fact or its absence");
     }
     List<Constraint> fields = new ArrayList<>();
@@ -161,7 +176,8 @@ final class DrlIndexer {
     Matcher call = CALL.matcher(consequence);
     int end = 0;
     while (call.find()) {
-      if (!consequence.substring(end, call.start()).isBlank()) {
+      if (!consequence.substring(end, call.start()).isBlank()
+          || !ARGUMENTS.matcher(call.group(2)).matches()) {
         break;
       }
       acts.add(new Act(call.group(1), arguments(call.group(2))));
@@ -179,6 +195,11 @@ final class DrlIndexer {
         .results()
         .map(found -> found.group(1) == null ? found.group(2) : found.group(1))
         .toList();
+  }
+
+  private static String single(RuleDescr rule, String name) {
+    AnnotationDescr annotation = rule.getAnnotation(name);
+    return annotation == null ? "" : unquoted(String.valueOf(annotation.getSingleValue()));
   }
 
   private static String unquoted(String text) {

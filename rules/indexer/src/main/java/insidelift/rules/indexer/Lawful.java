@@ -28,6 +28,8 @@ final class Lawful {
   private static final Set<String> LEVERS = ids(Lever.class);
   private static final Set<String> DIRECTIONS = ids(Direction.class);
   private static final Set<String> TRUTH = Set.of("true", "false");
+  private static final Set<String> FACTS =
+      Set.of("Answer", "Finding", "Barred", "Proposal", "Move");
   private static final Set<String> STAGES = Set.of("MAIN", "advise", "decide", "care");
 
   /** What kind of word each argument of each verb of the ledger is. */
@@ -73,11 +75,14 @@ final class Lawful {
   }
 
   private void check(IndexedRule rule, Premise premise) {
+    if (!FACTS.contains(premise.fact())) {
+      throw new UnplainRuleException(rule, "no fact is called " + premise.fact());
+    }
     for (Constraint constraint : premise.fields()) {
       Set<String> legal =
           switch (premise.fact() + "." + constraint.field()) {
             case "Answer.question" -> questions;
-            case "Answer.value" -> values(premise);
+            case "Answer.value" -> values(rule, premise);
             case "Answer.complaint" -> TRUTH;
             case "Finding.id" -> findings;
             case "Proposal.kind" -> ids(Kind.class);
@@ -95,11 +100,11 @@ final class Lawful {
   }
 
   /** The values that every question named in the premise has. */
-  private Set<String> values(Premise premise) {
+  private Set<String> values(IndexedRule rule, Premise premise) {
     return premise
         .field("question")
         .map(Constraint::values)
-        .orElseThrow(() -> new IllegalStateException("an answer's value without its question"))
+        .orElseThrow(() -> new UnplainRuleException(rule, "an answer's value has no question"))
         .stream()
         .flatMap(id -> vocabulary.question(id).stream())
         .map(question -> question.values().stream().map(value -> value.id()).toList())

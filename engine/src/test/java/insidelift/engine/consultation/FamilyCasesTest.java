@@ -1,0 +1,95 @@
+package insidelift.engine.consultation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import insidelift.engine.consultation.CaseFiles.Entry;
+import insidelift.shared.index.RuleIndex.IndexedRule;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Each family of rules against a file of its own: what fires, what just misses, what borders. */
+class FamilyCasesTest {
+
+  private static final Advisor ADVISOR = Advisor.load();
+  private static final List<Entry> CASES = CaseFiles.read(CaseFiles.FAMILIES);
+
+  private static Set<String> spoken(Entry entry) {
+    return ADVISOR.decide(entry.situation(ADVISOR.vocabulary())).ledger().stream()
+        .map(contribution -> contribution.by().rule())
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private static Set<String> named(String key) {
+    return CASES.stream().flatMap(entry -> entry.words(key).stream()).collect(Collectors.toSet());
+  }
+
+  private static List<IndexedRule> rules() {
+    return ADVISOR.rules().index().rules();
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyCaseFiresAndKeepsSilentAsItSays() {
+    return CASES.stream()
+        .map(
+            entry ->
+                dynamicTest(
+                    entry.file() + ": " + entry.name(),
+                    () ->
+                        assertThat(spoken(entry))
+                            .containsAll(entry.words("fires"))
+                            .doesNotContainAnyElementsOf(
+                                entry.words("silent").isEmpty()
+                                    ? List.of("no rule at all")
+                                    : entry.words("silent"))));
+  }
+
+  @Test
+  void everyFamilyHasItsFile() {
+    assertThat(CASES.stream().map(Entry::file).collect(Collectors.toSet()))
+        .isEqualTo(rules().stream().map(IndexedRule::family).collect(Collectors.toSet()));
+  }
+
+  @Test
+  void everyRuleFiresInOneCaseAndJustMissesInAnother() {
+    Set<String> all = rules().stream().map(IndexedRule::id).collect(Collectors.toSet());
+
+    assertThat(named("fires")).isEqualTo(all);
+    assertThat(named("silent")).isEqualTo(all);
+  }
+
+  @Test
+  void everyCaseNamesRulesOfItsOwnFamilyOnly() {
+    assertThat(CASES)
+        .allSatisfy(
+            entry ->
+                assertThat(Stream.of("fires", "silent").flatMap(key -> entry.words(key).stream()))
+                    .isNotEmpty()
+                    .allSatisfy(
+                        rule ->
+                            assertThat(ADVISOR.rules().index().rule(rule))
+                                .get()
+                                .extracting(IndexedRule::family)
+                                .isEqualTo(entry.file())));
+  }
+
+  @Test
+  void everyCaseHasAKnownSource() {
+    assertThat(CASES)
+        .allSatisfy(
+            entry ->
+                assertThat(ADVISOR.notes().bibliography().keySet()).containsAll(entry.sources()));
+  }
+
+  @Test
+  void noTwoCasesOfAFamilyHaveTheSameName() {
+    assertThat(CASES.stream().map(entry -> entry.file() + ": " + entry.name()))
+        .doesNotHaveDuplicates();
+  }
+}

@@ -1,0 +1,166 @@
+package insidelift.engine.consultation;
+
+import static java.util.Map.entry;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import insidelift.engine.consultation.CaseFiles.Entry;
+import insidelift.shared.Contribution;
+import insidelift.shared.Direction;
+import insidelift.shared.Lever;
+import insidelift.shared.advice.Advice;
+import insidelift.shared.advice.Advice.Suggestion;
+import insidelift.shared.index.RuleIndex.IndexedRule;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Whole cases, from answers to advice, each with its published source or common practice. */
+class WholeCasesTest {
+
+  private static final Advisor ADVISOR = Advisor.load();
+  private static final List<Entry> CASES = CaseFiles.read(CaseFiles.WHOLE);
+
+  /** Two cases for each disputed claim: one that follows it, one that goes the other way. */
+  private static final Map<String, List<String>> BOTH_SIDES =
+      Map.ofEntries(
+          entry(
+              "camber-front-weak",
+              List.of(
+                  "A push in mid-corner in the dry with nothing else known asks for more camber",
+                  "Outer edges hot while the kart understeers in mid-corner: the tyre outranks the"
+                      + " general rule, so less camber")),
+          entry(
+              "camber-wet-positive",
+              List.of(
+                  "Wet and steady: both targets are set",
+                  "More camber in the wet made it worse: it is taken back")),
+          entry(
+              "caster-wet-more",
+              List.of(
+                  "Wet and steady: both targets are set",
+                  "More caster in the wet made it worse: it is taken back")),
+          entry(
+              "caster-rubbered-more",
+              List.of(
+                  "A rubbered track that binds: caster more",
+                  "A rubbered track whose front bites at turn-in, the inside rear not seen: caster"
+                      + " less")));
+
+  private static Advice advice(Entry entry) {
+    return ADVISOR.advise(entry.situation(ADVISOR.vocabulary()));
+  }
+
+  private static Suggestion suggestion(String name, Lever lever) {
+    Entry found =
+        CASES.stream().filter(entry -> entry.name().equals(name)).findFirst().orElseThrow();
+    return advice(found).suggestions().stream()
+        .filter(suggestion -> suggestion.lever() == lever)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyCaseEndsAsItSays() {
+    return CASES.stream()
+        .map(
+            entry ->
+                dynamicTest(
+                    entry.file() + ": " + entry.name(),
+                    () ->
+                        assertThat(
+                                Expectation.differences(entry.node().path("expect"), advice(entry)))
+                            .isEmpty()));
+  }
+
+  @Test
+  void thereAreAtLeastAHundredAndTwentyCasesNoTwoAlike() {
+    assertThat(CASES).hasSizeGreaterThanOrEqualTo(120);
+    assertThat(CASES).extracting(Entry::name).doesNotHaveDuplicates();
+    assertThat(CASES)
+        .extracting(entry -> entry.situation(ADVISOR.vocabulary()))
+        .doesNotHaveDuplicates();
+  }
+
+  @Test
+  void everyCaseNamesASourceAndExpectsSomething() {
+    assertThat(CASES)
+        .allSatisfy(
+            entry -> {
+              assertThat(ADVISOR.notes().bibliography().keySet()).containsAll(entry.sources());
+              assertThat(entry.node().path("expect")).as(entry.name()).isNotEmpty();
+            });
+  }
+
+  @Test
+  void everyClaimCheckAndDecisionOfTheRulesIsHeardInSomeCase() {
+    Set<String> written =
+        ADVISOR.rules().index().rules().stream().map(IndexedRule::note).collect(Collectors.toSet());
+    Set<String> heard = new TreeSet<>();
+    for (Entry entry : CASES) {
+      ADVISOR.decide(entry.situation(ADVISOR.vocabulary())).ledger().stream()
+          .map(Contribution::by)
+          .forEach(by -> heard.add(by.note()));
+    }
+    assertThat(heard).containsExactlyInAnyOrderElementsOf(written);
+  }
+
+  @Test
+  void bothSidesOfEveryDisputedClaimAreThere() {
+    Set<String> disputed =
+        ADVISOR.rules().index().rules().stream()
+            .map(IndexedRule::note)
+            .filter(note -> ADVISOR.notes().note(note).disputed())
+            .filter(note -> ADVISOR.notes().note(note).kind().equals("claim"))
+            .collect(Collectors.toSet());
+    assertThat(BOTH_SIDES.keySet()).isEqualTo(disputed);
+    BOTH_SIDES.forEach(
+        (claim, names) -> {
+          Lever lever = claim.startsWith("camber") ? Lever.CAMBER : Lever.CASTER;
+          Suggestion follows = suggestion(names.get(0), lever);
+          assertThat(follows.direction()).as(claim).isEqualTo(Direction.MORE);
+          assertThat(follows.disputes()).extracting(dispute -> dispute.note()).contains(claim);
+          assertThat(suggestion(names.get(1), lever).direction())
+              .as(claim)
+              .isEqualTo(Direction.LESS);
+        });
+  }
+
+  @Test
+  void aWrongExpectationIsFound() throws Exception {
+    JsonNode wrong =
+        JsonMapper.builder()
+            .build()
+            .readTree(
+                """
+                {"status": "hold", "camber": "less", "caster": "none", "first": ["caster"],
+                 "kind": {"camber": "correction"}, "degrees": {"camber": 0.5},
+                 "checks": ["check-play"], "alternatives": ["lever-seat"], "decisions": ["by-phase"]}
+                """);
+    Entry wet =
+        CASES.stream()
+            .filter(entry -> entry.name().equals("Wet and steady: both targets are set"))
+            .findFirst()
+            .orElseThrow();
+
+    assertThat(Expectation.differences(wrong, advice(wet)))
+        .containsExactly(
+            "status: hold expected, change",
+            "camber: less expected, more",
+            "camber kind: correction expected, target",
+            "camber degrees: 0.5 expected, 1.0",
+            "caster: none expected, more",
+            "first: [caster] expected, [camber, caster]",
+            "checks: check-play is missing",
+            "alternatives: lever-seat is missing",
+            "decisions: by-phase is missing");
+  }
+}
