@@ -19,11 +19,7 @@ import picocli.CommandLine.Parameters;
       "Either give the reading in words (gauge laser --help), or a FILE that holds it.",
       ""
     },
-    subcommands = {
-      GaugeCommand.Laser.class,
-      GaugeCommand.Sweep.class,
-      GaugeCommand.Toe.class
-    })
+    subcommands = {GaugeCommand.Laser.class, GaugeCommand.Sweep.class, GaugeCommand.Toe.class})
 final class GaugeCommand extends JsonFileCommand {
 
   @Parameters(paramLabel = "FILE", description = "the reading, or - for standard input")
@@ -47,7 +43,8 @@ final class GaugeCommand extends JsonFileCommand {
   @Command(
       name = "laser",
       mixinStandardHelpOptions = true,
-      header = "Laser along the stub axle, board across the kart: dots to camber, and where to aim.")
+      header =
+          "Laser along the stub axle, board across the kart: dots to camber, and where to aim.")
   static final class Laser extends JsonFileCommand {
 
     @Option(
@@ -87,8 +84,7 @@ final class GaugeCommand extends JsonFileCommand {
     @Override
     Result compute() {
       ObjectNode document = document();
-      ObjectNode laser =
-          document.putObject("laser").put("distanceMm", distance).put("beam", beam);
+      ObjectNode laser = document.putObject("laser").put("distanceMm", distance).put("beam", beam);
       laser.putObject("dotMm").put("left", left).put("right", right);
       if (change != null) {
         laser.put("changeDeg", change);
