@@ -99,10 +99,14 @@ class ScreensIT {
       Visitor visitor = new Visitor(paddock).goOnTo(Point.QUESTION);
       List<String> wide = page(paddock);
       assertThat(wide).hasSizeGreaterThan(3);
-      paddock.resize(40, 30);
+      paddock
+          .resize(40, 30)
+          .waitUntil("the narrow page", p -> p.screenText().contains("arrows, number"));
       assertThat(page(paddock)).allMatch(line -> line.length() < 40);
       assertThat(paddock.screen()).filteredOn(line -> line.startsWith("Question ")).hasSize(1);
-      paddock.resize(100, 30);
+      paddock
+          .resize(100, 30)
+          .waitUntil("the wide page", p -> p.screenText().contains("arrows + Enter"));
       assertThat(page(paddock)).isEqualTo(wide);
       assertThat(paddock.screen()).filteredOn(line -> line.startsWith("Question ")).hasSize(1);
       visitor.goOnTo(Point.REVIEW);
