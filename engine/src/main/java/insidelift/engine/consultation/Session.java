@@ -26,6 +26,7 @@ public final class Session {
   private final Deque<Step> steps = new ArrayDeque<>();
   private Situation situation = Situation.UNKNOWN;
   private Set<String> skipped = new LinkedHashSet<>();
+  private int bound = Integer.MAX_VALUE;
 
   /** A consultation with nothing known yet. */
   public Session(Advisor advisor) {
@@ -38,9 +39,27 @@ public final class Session {
     return situation;
   }
 
-  /** The questions still worth asking, the best first. */
+  /**
+   * The questions still worth asking, the best first. The safety checks come before all others and
+   * are one screen. Where it is empty, no answer still open could change what to do now.
+   */
   public List<Question> open() {
-    return next.worthAsking(situation, skipped);
+    return next.outlook(situation, skipped).open();
+  }
+
+  /**
+   * How many more questions will be asked at most, the screen of safety checks counted as one. It
+   * never grows while nothing is taken back or changed: every answer leaves fewer completions, and
+   * what matters in none of many matters in none of fewer.
+   */
+  public int atMost() {
+    bound = Math.min(bound, next.outlook(situation, skipped).atMost());
+    return bound;
+  }
+
+  /** How many more answers would change nothing in what to do now. */
+  public int spared() {
+    return next.outlook(situation, skipped).spared();
   }
 
   /** Notes one answer; {@code unknown} is one too, and is not asked for again. */
@@ -52,6 +71,8 @@ public final class Session {
   /** Notes a number for a question that takes one. */
   public void answer(Question question, double number) {
     begin(question.id());
+    boolean changed = situation.answer(question.id()).isPresent() || skipped.remove(question.id());
+    bound = changed ? Integer.MAX_VALUE : bound;
     situation = situation.with(question, number);
   }
 
@@ -62,6 +83,8 @@ public final class Session {
 
   /** Notes an answer within the step that is open. */
   public void note(String question, String value) {
+    boolean changed = situation.answer(question).isPresent() || skipped.contains(question);
+    bound = changed ? Integer.MAX_VALUE : bound;
     situation = situation.with(question, value);
     if (value.equals(Vocabulary.UNKNOWN)) {
       skipped.add(question);
@@ -73,6 +96,7 @@ public final class Session {
   /** Notes the kart's settings within the step that is open. */
   public void note(Kart kart) {
     situation = situation.with(kart);
+    bound = Integer.MAX_VALUE;
   }
 
   /** Takes the last step back, and says which it was. */
@@ -81,9 +105,15 @@ public final class Session {
       return Optional.empty();
     }
     Step step = steps.pop();
+    bound = Integer.MAX_VALUE;
     situation = step.before();
     skipped = new LinkedHashSet<>(step.skippedBefore());
     return Optional.of(step.question());
+  }
+
+  /** The explanation of what is known so far. */
+  public Explanation explain() {
+    return new Explanation(advisor, situation);
   }
 
   /** The advice on what is known so far. */
