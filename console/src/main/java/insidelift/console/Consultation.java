@@ -168,7 +168,7 @@ final class Consultation {
       List<Question> open = blocked() || asked >= limit ? List.of() : session.open();
       if (!open.isEmpty()) {
         reviewed = false;
-        int most = Math.min(limit, asked + open.size());
+        int most = Math.min(limit, asked + Math.max(1, session.atMost()));
         question(open.get(0), "Question %d of at most %d".formatted(asked + 1, most));
       } else if (blocked()) {
         return;

@@ -117,12 +117,15 @@ public final class Advisor {
     if (fault) {
       return Status.FIX_FIRST;
     }
-    return situation.answers().keySet().stream().anyMatch(this::enough) ? null : Status.NOT_ENOUGH;
+    return situation.answers().keySet().stream()
+            .anyMatch(id -> enough(vocabulary.question(id).orElseThrow()))
+        ? null
+        : Status.NOT_ENOUGH;
   }
 
-  private boolean enough(String question) {
-    return ENOUGH.contains(question)
-        || vocabulary.question(question).map(Question::safety).orElse(false);
+  /** Whether an answer to that question alone is enough to say something. */
+  static boolean enough(Question question) {
+    return ENOUGH.contains(question.id()) || question.safety();
   }
 
   private static List<Move> moves(List<Verdict> verdicts) {

@@ -1,39 +1,84 @@
 package insidelift.engine.consultation;
 
-import insidelift.shared.Answer;
-import insidelift.shared.Vocabulary;
+import insidelift.engine.consultation.RuleStates.Hinge;
+import insidelift.engine.sizing.Sizer;
 import insidelift.shared.Vocabulary.Question;
-import insidelift.shared.Vocabulary.Value;
-import insidelift.shared.index.RuleIndex.Constraint;
-import insidelift.shared.index.RuleIndex.IndexedRule;
-import insidelift.shared.index.RuleIndex.Premise;
+import insidelift.shared.situation.Kart;
 import insidelift.shared.situation.Situation;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
- * Chooses what to ask next: the question most likely to take part in changing what to do now, for
- * the effort of answering it. A question is worth asking if one of its answers changes what to do
- * now, alone or together with the other premises of a rule that can still come true.
+ * Chooses what to ask next. The safety checks come first, all together. After them a question is
+ * worth asking only if some completion of the other answers makes its answer change what to do now;
+ * that is decided by bounds on the rules, split where they are too wide, not by trying all
+ * completions. The best is the one whose answer tells most about what to do now for the effort of
+ * giving it (J. de Kleer and B. C. Williams, 1987: one step ahead). Not for several threads.
  */
 public final class NextQuestion {
 
-  /** How rarely a fault is met among the answers of a question that can show one. Provisional. */
-  private static final double FAULT_CHANCE = 0.05;
+  /** What is still to be asked. */
+  record Outlook(List<Question> open, int atMost, int spared) {}
+
+  /** Completions drawn for one choice: enough to tell the best question from the second best. */
+  private static final int DRAWN = 256;
+
+  /** Completions in which each question is tried for a difference before bounds are computed. */
+  private static final int TRIED = 10;
+
+  /** Boxes looked at for one choice; beyond it a question counts as worth asking. */
+  private static final int MOST_BOXES = 600;
+
+  /** Choices kept: going back and forth then costs nothing. */
+  private static final int KEPT = 512;
 
   private final Advisor advisor;
-  private final OpenQuestions open;
+  private final Grid grid;
+  private final Consistent consistent;
+  private final RuleTable table;
+  private final Completions completions;
+  private final Witness witness;
+  private final boolean[] read;
+  final Map<List<Integer>, Outlook> chosen =
+      new LinkedHashMap<>(64, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<List<Integer>, Outlook> eldest) {
+          return size() > KEPT;
+        }
+      };
+  private Kart kart = Kart.UNKNOWN;
+  private Outcomes outcomes;
+  private int boxes;
+  private int givenUp;
 
   /** Questions for an advisor. */
   public NextQuestion(Advisor advisor) {
     this.advisor = advisor;
-    this.open = new OpenQuestions(advisor.vocabulary(), advisor.rules().index());
+    this.grid = new Grid(advisor.vocabulary());
+    this.consistent = new Consistent(grid);
+    this.table = new RuleTable(advisor.rules().index(), grid);
+    this.completions = new Completions(grid, consistent, new Chances(grid), DRAWN);
+    this.witness = new Witness(table);
+    this.read = new boolean[grid.size()];
+    for (int q = 0; q < read.length; q++) {
+      int question = q;
+      read[q] =
+          Advisor.enough(grid.question(q))
+              || table.lines().stream().anyMatch(line -> line.reads(question));
+    }
+    this.outcomes = outcomes(Situation.UNKNOWN);
+  }
+
+  private Outcomes outcomes(Situation situation) {
+    RuleStates states = new RuleStates(table, new Sizer(situation.kart()));
+    return new Outcomes(advisor, grid, new Bounds(states, grid), situation);
   }
 
   /**
@@ -43,145 +88,202 @@ public final class NextQuestion {
    * @param skipped questions that were answered with "unknown"
    */
   public List<Question> worthAsking(Situation situation, Set<String> skipped) {
-    Now now = Now.of(advisor.decide(situation));
-    Map<String, Answer> known =
-        situation.facts(advisor.vocabulary()).stream()
-            .collect(Collectors.toMap(Answer::question, answer -> answer));
-    Map<String, Double> scores = new HashMap<>();
-    for (Question question : open.ranked(situation)) {
-      if (!known.containsKey(question.id()) && !skipped.contains(question.id())) {
-        double chance = chanceAlone(question, situation, now);
-        if (chance > 0) {
-          scores.put(question.id(), chance);
+    return outlook(situation, skipped).open();
+  }
+
+  Outlook outlook(Situation situation, Set<String> skipped) {
+    if (!situation.kart().equals(kart)) {
+      kart = situation.kart();
+      outcomes = outcomes(situation);
+      chosen.clear();
+    }
+    int[] box = grid.box(situation, advisor.vocabulary(), skipped);
+    List<Integer> key = Arrays.stream(box).boxed().toList();
+    Outlook before = chosen.get(key);
+    if (before == null) {
+      before = outlook(box);
+      chosen.put(key, before);
+    }
+    return before;
+  }
+
+  private Outlook outlook(int[] box) {
+    boolean[] open = new boolean[box.length];
+    List<Question> safety = new ArrayList<>();
+    int[] now = box.clone();
+    int left = 0;
+    for (int q = 0; q < box.length; q++) {
+      // A known answer is one state without the bit for "not known".
+      open[q] = box[q] == grid.full(q);
+      if (open[q]) {
+        now[q] = Grid.ABSENT;
+        left++;
+        if (grid.question(q).safety()) {
+          safety.add(grid.question(q));
         }
       }
     }
-    for (Completion completion : completions(known, skipped)) {
-      Situation whole = situation;
-      for (Map.Entry<String, String> answer : completion.answers().entrySet()) {
-        whole = whole.with(answer.getKey(), answer.getValue());
-      }
-      if (!Now.of(advisor.decide(whole)).equals(now)) {
-        completion
-            .answers()
-            .keySet()
-            .forEach(question -> scores.merge(question, completion.chance(), Double::sum));
+    boxes = 0;
+    boolean fault = outcomes.fault(now);
+    int[] all = box.clone();
+    consistent.narrow(all, open);
+    List<int[]> drawn = new ArrayList<>();
+    for (int i = 0; i < completions.count(); i++) {
+      drawn.add(completions.draw(i, box, open));
+    }
+    List<Integer> matter = new ArrayList<>();
+    for (int q = 0; q < box.length; q++) {
+      boolean asked = open[q] && read[q] && !grid.question(q).safety() && !fault;
+      if (asked && (all[q] & ~Grid.ABSENT) != 0 && outcomes.of(all) < 0 && outcomes.heard(q)) {
+        matter.add(q);
       }
     }
-    Vocabulary vocabulary = advisor.vocabulary();
-    return vocabulary.questions().stream()
-        .filter(question -> scores.containsKey(question.id()))
-        .sorted(
-            Comparator.comparingDouble(
-                (Question question) -> -scores.get(question.id()) / question.effort()))
-        .toList();
+    List<Integer> best = best(matter, now, all, drawn);
+    // What is asked next must matter; what comes later is looked at when its turn comes.
+    while (!best.isEmpty() && !matters(best.get(0), all, open, now, drawn)) {
+      matter.remove(best.remove(0));
+    }
+    if (best.isEmpty()) {
+      matter.removeIf(q -> !matters(q, all, open, now, drawn));
+      // What makes no sense yet may still matter: then what it hangs on is asked.
+      matter.stream()
+          .flatMap(q -> consistent.hangsOn(q).stream())
+          .distinct()
+          .filter(q -> open[q] && !fault && consistent.askable(q, now, all))
+          .forEach(best::add);
+      matter.addAll(best);
+    }
+    List<Question> questions = new ArrayList<>(safety);
+    best.forEach(q -> questions.add(grid.question(q)));
+    // The safety checks are one screen.
+    int atMost = matter.size() + (safety.isEmpty() ? 0 : 1);
+    return new Outlook(List.copyOf(questions), atMost, left - matter.size() - safety.size());
   }
 
-  private double chanceAlone(Question question, Situation situation, Now now) {
-    double chance = 0;
-    for (Value value : question.values()) {
-      Situation with = situation.with(question.id(), value.id());
-      if (!Now.of(advisor.decide(with)).equals(now)) {
-        chance += chance(question, List.of(value.id()));
+  /** The questions that make sense now, by what they tell for their effort. */
+  private List<Integer> best(List<Integer> matter, int[] now, int[] all, List<int[]> drawn) {
+    List<Integer> askable = new ArrayList<>();
+    for (int q : matter) {
+      if (consistent.askable(q, now, all)) {
+        askable.add(q);
       }
     }
-    return chance;
+    if (askable.size() > 1) {
+      int[] ends = drawn.stream().mapToInt(outcomes::of).toArray();
+      double[] scores = new double[grid.size()];
+      askable.forEach(q -> scores[q] = gain(q, drawn, ends) / grid.question(q).effort());
+      askable.sort(Comparator.comparingDouble(q -> -scores[q]));
+    }
+    return askable;
   }
 
-  /** Two or more open answers that together make a rule come true. */
-  private record Completion(Map<String, String> answers, double chance) {}
-
-  private List<Completion> completions(Map<String, Answer> known, Set<String> skipped) {
-    Set<IndexedRule> live = open.live(known);
-    Map<String, List<IndexedRule>> evidence = new HashMap<>();
-    for (IndexedRule rule : live) {
-      rule.acts().stream()
-          .filter(act -> act.verb().equals("evidence") && !act.words().get(1).startsWith("-"))
-          .forEach(
-              act ->
-                  evidence.computeIfAbsent(act.words().get(0), key -> new ArrayList<>()).add(rule));
+  private double gain(int question, List<int[]> drawn, int[] ends) {
+    double[][] counts = new double[grid.question(question).values().size() + 1][outcomes.size()];
+    for (int i = 0; i < ends.length; i++) {
+      counts[Integer.numberOfTrailingZeros(drawn.get(i)[question])][ends[i]]++;
     }
-    List<Completion> completions = new ArrayList<>();
-    for (IndexedRule rule : live) {
-      List<IndexedRule> supports =
-          rule.premises().stream()
-              .filter(premise -> premise.fact().equals("Finding") && !premise.absent())
-              .flatMap(premise -> premise.field("id").orElseThrow().values().stream())
-              .flatMap(finding -> evidence.getOrDefault(finding, List.of()).stream())
-              .toList();
-      if (supports.isEmpty()) {
-        complete(List.of(rule), known, skipped, completions);
+    return Information.gainFromCounts(counts);
+  }
+
+  /** Whether some completion of the rest makes this answer change what to do now. */
+  private boolean matters(int question, int[] all, boolean[] open, int[] now, List<int[]> drawn) {
+    for (int[] point : witness.of(question, all, now)) {
+      if (differs(question, point, open)) {
+        return true;
       }
-      supports.forEach(support -> complete(List.of(rule, support), known, skipped, completions));
     }
-    return completions.stream().distinct().toList();
+    for (int i = 0; i < TRIED; i++) {
+      if (differs(question, drawn.get(i), open)) {
+        return true;
+      }
+    }
+    return mayDiffer(question, all, open);
   }
 
-  private void complete(
-      List<IndexedRule> rules,
-      Map<String, Answer> known,
-      Set<String> skipped,
-      List<Completion> completions) {
-    Map<String, String> answers = new LinkedHashMap<>();
-    double chance = 1;
-    for (IndexedRule rule : rules) {
-      for (Premise premise : rule.premises()) {
-        if (!premise.fact().equals("Answer")
-            || premise.absent()
-            || premise.field("question").isEmpty()
-            || satisfied(premise, known, answers)) {
-          continue;
+  /** Whether this answer changes what to do now in one completion. */
+  private boolean differs(int question, int[] point, boolean[] open) {
+    int[] rest = point.clone();
+    int values = 0;
+    for (int left = grid.full(question); left != 0; left &= left - 1) {
+      rest[question] = Integer.lowestOneBit(left);
+      if ((consistent.sensible(question, rest) & rest[question]) != 0) {
+        values |= rest[question];
+        // What hangs on one value of this answer says nothing about the others.
+        for (int q = 0; q < rest.length; q++) {
+          boolean senseless = (consistent.sensible(q, rest) & rest[q]) == 0;
+          rest[q] = open[q] && q != question && senseless ? Grid.ABSENT : rest[q];
         }
-        String question =
-            premise.field("question").orElseThrow().values().stream()
-                .filter(id -> !known.containsKey(id) && !skipped.contains(id))
-                .filter(id -> !answers.containsKey(id))
-                .findFirst()
-                .orElse(null);
-        List<String> values = premise.field("value").map(Constraint::values).orElse(List.of());
-        if (question == null || values.isEmpty()) {
-          return;
-        }
-        answers.put(question, values.get(0));
-        chance *= chance(advisor.vocabulary().question(question).orElseThrow(), values);
       }
     }
-    if (answers.size() > 1) {
-      completions.add(new Completion(answers, chance));
-    }
-  }
-
-  private static boolean satisfied(
-      Premise premise, Map<String, Answer> known, Map<String, String> answers) {
-    List<String> values = premise.field("value").map(Constraint::values).orElse(List.of());
-    return premise.field("question").orElseThrow().values().stream()
-        .anyMatch(
-            id ->
-                (known.containsKey(id) && values.contains(known.get(id).value()))
-                    || values.contains(answers.getOrDefault(id, "")));
-  }
-
-  /** The chance of one of these answers: our guess where there is one, else faults are rare. */
-  private static double chance(Question question, List<String> values) {
-    double guessed = 0;
-    double rest = 1;
-    int alike = 0;
-    for (Value value : question.values()) {
-      Double guess = value.chance();
-      if (guess == null && value.fault()) {
-        guess = FAULT_CHANCE;
+    int first = -1;
+    for (int left = values; left != 0; left &= left - 1) {
+      rest[question] = Integer.lowestOneBit(left);
+      int end = outcomes.of(rest);
+      if (first >= 0 && end != first) {
+        return true;
       }
-      if (guess == null) {
-        alike += values.contains(value.id()) ? 1 : 0;
+      first = end;
+    }
+    return false;
+  }
+
+  /**
+   * Whether a box holds two situations that differ in this answer only and in what to do now. It
+   * may say yes without need, never no.
+   */
+  private boolean mayDiffer(int question, int[] box, boolean[] open) {
+    if (++boxes > MOST_BOXES) {
+      givenUp++;
+      return true;
+    }
+    if (outcomes.of(box) >= 0 || !outcomes.heard(question)) {
+      return false;
+    }
+    int end = -1;
+    boolean undecided = false;
+    Hinge hinge = null;
+    for (int left = box[question]; left != 0; left &= left - 1) {
+      int[] with = box.clone();
+      with[question] = Integer.lowestOneBit(left);
+      if (!consistent.narrow(with, open)) {
+        continue;
+      }
+      int here = outcomes.of(with);
+      if (here < 0) {
+        undecided = true;
+        hinge = hinge == null ? outcomes.inTheWay() : hinge;
+      } else if (end >= 0 && here != end) {
+        return true;
       } else {
-        rest -= guess;
-        guessed += values.contains(value.id()) ? guess : 0;
+        end = here;
       }
     }
-    long unguessed =
-        question.values().stream()
-            .filter(value -> value.chance() == null && !value.fault())
-            .count();
-    return guessed + (unguessed == 0 ? 0 : rest * alike / unguessed);
+    if (hinge == null) {
+      return undecided;
+    }
+    return part(question, box, open, hinge, hinge.mask())
+        || part(question, box, open, hinge, ~hinge.mask());
+  }
+
+  private boolean part(int question, int[] box, boolean[] open, Hinge hinge, int mask) {
+    int[] with = box.clone();
+    with[hinge.question()] &= mask;
+    return with[hinge.question()] != 0
+        && consistent.narrow(with, open)
+        && mayDiffer(question, with, open);
+  }
+
+  /** What to do now in a situation of the kart that was looked at last, by the bounds. */
+  Now now(Situation situation, Set<String> skipped) {
+    int[] point = grid.box(situation, advisor.vocabulary(), skipped);
+    for (int q = 0; q < point.length; q++) {
+      point[q] = point[q] == grid.full(q) ? Grid.ABSENT : point[q];
+    }
+    return outcomes.now(outcomes.of(point));
+  }
+
+  /** How often bounds were too wide to be split to the end: such a question is asked. */
+  int givenUp() {
+    return givenUp;
   }
 }

@@ -23,6 +23,7 @@ public final class Session {
   private final NextQuestion next;
   private final Deque<Step> steps = new ArrayDeque<>();
   private Situation situation = Situation.UNKNOWN;
+  private int bound = Integer.MAX_VALUE;
 
   /** A consultation with nothing known yet. */
   public Session(Advisor advisor) {
@@ -33,6 +34,7 @@ public final class Session {
   /** Goes on with what was known before. */
   public void resume(Situation before) {
     situation = before;
+    bound = Integer.MAX_VALUE;
     steps.clear();
   }
 
@@ -41,9 +43,27 @@ public final class Session {
     return situation;
   }
 
-  /** The questions still worth asking, the best first. */
+  /**
+   * The questions still worth asking, the best first. The safety checks come before all others and
+   * are one screen. Where it is empty, no answer still open could change what to do now.
+   */
   public List<Question> open() {
-    return next.worthAsking(situation, situation.declined());
+    return next.outlook(situation, situation.declined()).open();
+  }
+
+  /**
+   * How many more questions will be asked at most, the screen of safety checks counted as one. It
+   * never grows while nothing is taken back or changed: every answer leaves fewer completions, and
+   * what matters in none of many matters in none of fewer.
+   */
+  public int atMost() {
+    bound = Math.min(bound, next.outlook(situation, situation.declined()).atMost());
+    return bound;
+  }
+
+  /** How many more answers would change nothing in what to do now. */
+  public int spared() {
+    return next.outlook(situation, situation.declined()).spared();
   }
 
   /** Notes one answer; {@code unknown} is one too, and is not asked for again. */
@@ -55,6 +75,7 @@ public final class Session {
   /** Notes a number for a question that takes one. */
   public void answer(Question question, double number) {
     begin(question.id());
+    loosen(question.id());
     situation = situation.with(question, number);
   }
 
@@ -65,12 +86,21 @@ public final class Session {
 
   /** Notes an answer within the step that is open. */
   public void note(String question, String value) {
+    loosen(question);
     situation = situation.with(question, value);
+  }
+
+  /** An answer that is changed may open questions again, so the bound has to be found anew. */
+  private void loosen(String question) {
+    if (situation.answer(question).isPresent() || situation.declined().contains(question)) {
+      bound = Integer.MAX_VALUE;
+    }
   }
 
   /** Notes the kart's settings within the step that is open. */
   public void note(Kart kart) {
     situation = situation.with(kart);
+    bound = Integer.MAX_VALUE;
   }
 
   /** Takes the last step back, and says which it was. */
@@ -79,6 +109,7 @@ public final class Session {
       return Optional.empty();
     }
     Step step = steps.pop();
+    bound = Integer.MAX_VALUE;
     situation = step.before();
     return Optional.of(step.question());
   }
@@ -86,6 +117,11 @@ public final class Session {
   /** What the advice would come to by now, without its words. */
   public Status status() {
     return advisor.decide(situation).status();
+  }
+
+  /** The explanation of what is known so far. */
+  public Explanation explain() {
+    return new Explanation(advisor, situation);
   }
 
   /** The advice on what is known so far. */

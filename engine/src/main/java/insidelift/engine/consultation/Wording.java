@@ -238,7 +238,9 @@ final class Wording {
                 reason.id().equals(lever.id()) ? lever.text("Claim") : reason.title()));
       }
     }
-    return List.copyOf(others.values());
+    return Remedies.ordered(others.keySet().stream().map(Remedies::lever).toList()).stream()
+        .map(remedy -> others.get(remedy.id()))
+        .toList();
   }
 
   private List<Observation> unexplained(Decided decided) {
@@ -304,6 +306,11 @@ final class Wording {
       assumed.add("The kart stands at its neutral caster on both sides.");
     } else if (situation.kart().casterFromNeutral().isEmpty()) {
       assumed.add("The caster given is the kart's neutral, since the neutral was not given.");
+    }
+    if (alternatives(decided).size() > 1) {
+      assumed.add(
+          "The other levers stand in the order of their cost, the quickest and safest first; which"
+              + " of them helps most often, nobody has counted (provisional).");
     }
     suggestions.stream()
         .filter(Suggestion::moves)

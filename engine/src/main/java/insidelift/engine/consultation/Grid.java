@@ -1,0 +1,105 @@
+package insidelift.engine.consultation;
+
+import insidelift.shared.Answer;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.Vocabulary.Question;
+import insidelift.shared.Vocabulary.Value;
+import insidelift.shared.situation.Situation;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The vocabulary as numbers: every question a place, every state of a question one bit. Bit 0 is
+ * "not known", bit n the n-th value. A box is one such set of bits for each question: all
+ * situations whose states lie in it. That is what bounds are computed on.
+ */
+final class Grid {
+
+  /** The bit of a question that is not known. */
+  static final int ABSENT = 1;
+
+  private final List<Question> questions;
+  private final Map<String, Integer> places = new HashMap<>();
+  private final int[] full;
+  private final int[] complaints;
+
+  Grid(Vocabulary vocabulary) {
+    this.questions = vocabulary.questions();
+    this.full = new int[questions.size()];
+    this.complaints = new int[questions.size()];
+    for (int q = 0; q < full.length; q++) {
+      Question question = questions.get(q);
+      places.put(question.id(), q);
+      full[q] = (1 << (question.values().size() + 1)) - 1;
+      for (int v = 0; v < question.values().size(); v++) {
+        complaints[q] |= question.values().get(v).complaint() ? 1 << (v + 1) : 0;
+      }
+    }
+  }
+
+  int size() {
+    return full.length;
+  }
+
+  Question question(int place) {
+    return questions.get(place);
+  }
+
+  /** The place of a question; -1 for a question that is not of this vocabulary. */
+  int place(String question) {
+    return places.getOrDefault(question, -1);
+  }
+
+  /** All states of a question. */
+  int full(int place) {
+    return full[place];
+  }
+
+  /** The states of a question that complain. */
+  int complaints(int place) {
+    return complaints[place];
+  }
+
+  /** The states of a question that are among these values. */
+  int mask(int place, List<String> values) {
+    int mask = 0;
+    List<Value> known = questions.get(place).values();
+    for (int v = 0; v < known.size(); v++) {
+      mask |= values.contains(known.get(v).id()) ? 1 << (v + 1) : 0;
+    }
+    return mask;
+  }
+
+  int mask(String question, String... values) {
+    return mask(place(question), List.of(values));
+  }
+
+  /**
+   * All completions of a situation: what is known stays, what was answered with "unknown" stays
+   * unknown, and the rest is open.
+   */
+  int[] box(Situation situation, Vocabulary vocabulary, Set<String> skipped) {
+    int[] box = full.clone();
+    skipped.forEach(question -> box[place(question)] = ABSENT);
+    for (Answer answer : situation.facts(vocabulary)) {
+      box[place(answer.question())] = mask(answer.question(), answer.value());
+    }
+    return box;
+  }
+
+  /** The situation that a box of single states is, on the kart of another one. */
+  Situation situation(int[] point, Situation kart) {
+    Map<String, String> answers = new LinkedHashMap<>();
+    for (int q = 0; q < point.length; q++) {
+      if (point[q] != ABSENT) {
+        answers.put(
+            questions.get(q).id(),
+            questions.get(q).values().get(Integer.numberOfTrailingZeros(point[q]) - 1).id());
+      }
+    }
+    return new Situation(answers, Map.of(), kart.kart());
+  }
+}

@@ -1,0 +1,361 @@
+package insidelift.engine.consultation;
+
+import insidelift.engine.consultation.RuleTable.Asked;
+import insidelift.engine.consultation.RuleTable.BarredTest;
+import insidelift.engine.consultation.RuleTable.Found;
+import insidelift.engine.consultation.RuleTable.Line;
+import insidelift.engine.consultation.RuleTable.Piece;
+import insidelift.engine.consultation.RuleTable.Proposed;
+import insidelift.engine.consultation.RuleTable.Seen;
+import insidelift.engine.sizing.Sizer;
+import insidelift.shared.Direction;
+import insidelift.shared.Lever;
+import insidelift.shared.Named;
+import insidelift.shared.Scope;
+import insidelift.shared.index.RuleIndex.Act;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Which rules speak in all situations of a box, in none, or in some. Evidence is kept as an
+ * interval: the least and the most it can sum to. Every figure errs on the wide side only, so what
+ * is found to hold for a box holds for each of its situations. A rule is looked at when it is first
+ * asked for. Not for several threads.
+ */
+final class RuleStates {
+
+  static final byte NO = 0;
+  static final byte MAYBE = 1;
+  static final byte YES = 2;
+  private static final byte NOT_LOOKED_AT = -1;
+
+  /** A bar that a rule can set. */
+  private record Bar(int line, Lever lever, Direction direction, Scope scope) {}
+
+  /** An open question, and the states of it that decide something. */
+  record Hinge(int question, int mask) {}
+
+  private final RuleTable table;
+  private final Sizer sizer;
+  private final Bar[] bars;
+  private final Map<Lever, int[]> fewer = new EnumMap<>(Lever.class);
+  private final Line[] lines;
+  private final byte[] states;
+  private final byte[] known;
+  private final int[] least;
+  private final int[] most;
+  private int[] box = new int[0];
+
+  RuleStates(RuleTable table, Sizer sizer) {
+    this.table = table;
+    this.sizer = sizer;
+    this.lines = table.lines().toArray(Line[]::new);
+    this.states = new byte[lines.length];
+    this.known = new byte[table.findings()];
+    this.least = new int[table.findings()];
+    this.most = new int[table.findings()];
+    List<Bar> found = new ArrayList<>();
+    for (int line : table.with("bar")) {
+      for (Act act : lines[line].acts()) {
+        found.add(
+            new Bar(
+                line,
+                RuleTable.lever(act.words().get(0)),
+                RuleTable.direction(act.words().get(1)),
+                Named.of(Scope.class, act.words().get(2))));
+      }
+    }
+    this.bars = found.toArray(Bar[]::new);
+    for (Lever lever : Lever.values()) {
+      fewer.put(
+          lever,
+          table.with("fewer").stream()
+              .filter(line -> lines[line].acts().get(0).words().contains(lever.id()))
+              .mapToInt(Integer::intValue)
+              .toArray());
+    }
+  }
+
+  /** Turns to a box. */
+  void look(int[] at) {
+    box = at;
+    Arrays.fill(states, NOT_LOOKED_AT);
+    Arrays.fill(known, NOT_LOOKED_AT);
+  }
+
+  RuleTable table() {
+    return table;
+  }
+
+  Sizer sizer() {
+    return sizer;
+  }
+
+  byte state(int line) {
+    if (states[line] == NOT_LOOKED_AT) {
+      states[line] = state(lines[line]);
+    }
+    return states[line];
+  }
+
+  private byte state(Line line) {
+    byte state = YES;
+    for (Seen seen : line.answers()) {
+      state = least(state, seen(seen));
+      if (state == NO) {
+        return NO;
+      }
+    }
+    for (Found found : line.findings()) {
+      state = least(state, found(found));
+      if (state == NO) {
+        return NO;
+      }
+    }
+    for (BarredTest barred : line.barred()) {
+      state = least(state, flip(barred(barred.lever(), barred.direction()), barred.absent()));
+    }
+    for (Proposed proposed : line.proposals()) {
+      state = least(state, flip(proposed(proposed), proposed.absent()));
+    }
+    return state;
+  }
+
+  byte seen(Seen seen) {
+    byte state = NO;
+    for (int i = 0; i < seen.questions().length && state != YES; i++) {
+      state = most(state, seen(seen, i));
+    }
+    return flip(state, seen.absent());
+  }
+
+  byte seen(Seen seen, int i) {
+    int possible = box[seen.questions()[i]];
+    int fitting = possible & seen.masks()[i];
+    return fitting == 0 ? NO : fitting == possible ? YES : MAYBE;
+  }
+
+  private byte found(Found found) {
+    int finding = found.finding();
+    sum(finding);
+    byte state = MAYBE;
+    if (known[finding] == NO || most[finding] < found.least()) {
+      state = NO;
+    } else if (known[finding] == YES && least[finding] >= found.least()) {
+      state = YES;
+    }
+    return flip(state, found.absent());
+  }
+
+  /** What rests on the same observation counts once, with the strongest weight. */
+  private void sum(int finding) {
+    if (known[finding] != NOT_LOOKED_AT) {
+      return;
+    }
+    known[finding] = NO;
+    least[finding] = 0;
+    most[finding] = 0;
+    for (Piece[] observation : table.evidence(finding)) {
+      int sure = -1;
+      for (Piece piece : observation) {
+        known[finding] = most(known[finding], state(piece.line()));
+        if (state(piece.line()) == YES) {
+          sure = Math.max(sure, Math.abs(piece.weight()));
+        }
+      }
+      int low = sure < 0 ? 0 : Integer.MAX_VALUE;
+      int high = sure < 0 ? 0 : Integer.MIN_VALUE;
+      for (Piece piece : observation) {
+        if (state(piece.line()) != NO && Math.abs(piece.weight()) >= sure) {
+          low = Math.min(low, piece.weight());
+          high = Math.max(high, piece.weight());
+        }
+      }
+      least[finding] += low;
+      most[finding] += high;
+    }
+  }
+
+  private byte barred(Lever lever, Direction direction) {
+    byte state = NO;
+    for (Bar bar : bars) {
+      if (bar.lever() == lever && bar.direction() == direction) {
+        state = most(state, state(bar.line()));
+      }
+    }
+    return state;
+  }
+
+  /** Whether a bar stands in the way of a wish; targets and undos heed only bars on every move. */
+  byte barred(Asked asked, Direction direction) {
+    byte state = NO;
+    for (Bar bar : bars) {
+      if (stops(bar, asked, direction)) {
+        state = most(state, state(bar.line()));
+      }
+    }
+    return state;
+  }
+
+  private static boolean stops(Bar bar, Asked asked, Direction direction) {
+    return bar.lever() == asked.lever()
+        && bar.direction() == direction
+        && (bar.scope() == Scope.ALL || (!asked.target() && !asked.undo()));
+  }
+
+  private byte proposed(Proposed proposed) {
+    byte state = NO;
+    for (Asked asked : proposed.candidates()) {
+      if (state(asked.line()) != NO) {
+        state = most(state, least(state(asked.line()), fits(proposed, asked)));
+      }
+    }
+    return state;
+  }
+
+  private byte fits(Proposed proposed, Asked asked) {
+    byte fits = YES;
+    if (proposed.direction() != null) {
+      Direction way = direction(asked);
+      fits = way == null ? MAYBE : way == proposed.direction() ? YES : NO;
+    }
+    if (proposed.least() == Integer.MIN_VALUE) {
+      return fits;
+    }
+    int needed = proposed.least();
+    return least(
+        fits, leastStrength(asked) >= needed ? YES : mostStrength(asked) < needed ? NO : MAYBE);
+  }
+
+  /** Which way a wish goes; null where it can be either. */
+  Direction direction(Asked asked) {
+    if (!asked.target()) {
+      return asked.direction();
+    }
+    byte less = fewer(asked.lever());
+    Direction way = sizer.target(asked.lever(), asked.column(), less == YES).direction();
+    boolean either =
+        less == MAYBE
+            && !sizer
+                .target(asked.lever(), asked.column(), true)
+                .equals(sizer.target(asked.lever(), asked.column(), false));
+    return either ? null : way;
+  }
+
+  byte fewer(Lever lever) {
+    byte state = NO;
+    for (int line : fewer.get(lever)) {
+      state = most(state, state(line));
+    }
+    return state;
+  }
+
+  int leastStrength(Asked asked) {
+    if (asked.finding() < 0) {
+      return Weigher.STRONG;
+    }
+    sum(asked.finding());
+    return least[asked.finding()];
+  }
+
+  int mostStrength(Asked asked) {
+    if (asked.finding() < 0) {
+      return Weigher.STRONG;
+    }
+    sum(asked.finding());
+    return most[asked.finding()];
+  }
+
+  /** An open question on which the state of a rule hangs; null if there is none. */
+  Hinge hinge(int line) {
+    Line of = lines[line];
+    for (Seen seen : of.answers()) {
+      if (seen(seen) == MAYBE) {
+        for (int i = 0; i < seen.questions().length; i++) {
+          if (seen(seen, i) == MAYBE) {
+            return new Hinge(seen.questions()[i], seen.masks()[i]);
+          }
+        }
+      }
+    }
+    for (Found found : of.findings()) {
+      if (found(found) == MAYBE) {
+        return hingeOfFinding(found.finding());
+      }
+    }
+    for (BarredTest test : of.barred()) {
+      for (Bar bar : bars) {
+        if (bar.lever() == test.lever()
+            && bar.direction() == test.direction()
+            && state(bar.line()) == MAYBE) {
+          return hinge(bar.line());
+        }
+      }
+    }
+    for (Proposed proposed : of.proposals()) {
+      for (Asked asked : proposed.candidates()) {
+        Hinge hinge = state(asked.line()) == NO ? null : hinge(asked);
+        if (hinge != null) {
+          return hinge;
+        }
+      }
+    }
+    return null;
+  }
+
+  /** An open question on which a wish hangs: whether it is made, which way, how strongly. */
+  Hinge hinge(Asked asked) {
+    if (state(asked.line()) == MAYBE) {
+      return hinge(asked.line());
+    }
+    if (asked.target() && fewer(asked.lever()) == MAYBE) {
+      return hingeOfFewer(asked.lever());
+    }
+    return asked.finding() < 0 ? null : hingeOfFinding(asked.finding());
+  }
+
+  /** An open question on which it hangs whether a wish is barred. */
+  Hinge hingeOfBar(Asked asked, Direction direction) {
+    for (Bar bar : bars) {
+      if (stops(bar, asked, direction) && state(bar.line()) == MAYBE) {
+        return hinge(bar.line());
+      }
+    }
+    return null;
+  }
+
+  Hinge hingeOfFewer(Lever lever) {
+    for (int line : fewer.get(lever)) {
+      if (state(line) == MAYBE) {
+        return hinge(line);
+      }
+    }
+    return null;
+  }
+
+  private Hinge hingeOfFinding(int finding) {
+    for (Piece[] observation : table.evidence(finding)) {
+      for (Piece piece : observation) {
+        if (state(piece.line()) == MAYBE) {
+          return hinge(piece.line());
+        }
+      }
+    }
+    return null;
+  }
+
+  static byte most(byte one, byte other) {
+    return one > other ? one : other;
+  }
+
+  static byte least(byte one, byte other) {
+    return one < other ? one : other;
+  }
+
+  private static byte flip(byte state, boolean absent) {
+    return absent ? (byte) (YES - state) : state;
+  }
+}

@@ -1,0 +1,363 @@
+package insidelift.engine.consultation;
+
+import insidelift.shared.CheckKind;
+import insidelift.shared.Column;
+import insidelift.shared.Direction;
+import insidelift.shared.Kind;
+import insidelift.shared.Lever;
+import insidelift.shared.Named;
+import insidelift.shared.index.RuleIndex;
+import insidelift.shared.index.RuleIndex.Act;
+import insidelift.shared.index.RuleIndex.Constraint;
+import insidelift.shared.index.RuleIndex.IndexedRule;
+import insidelift.shared.index.RuleIndex.Premise;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The rules that can change what to do now, read off the index into a form that bounds can be
+ * computed on. Rules that only add a caution, a word or another lever are left out: they change no
+ * status, no blocking check and no first move.
+ */
+final class RuleTable {
+
+  /** The verbs by which a rule takes part in what to do now. */
+  private static final Set<String> HEARD =
+      Set.of(
+          "check",
+          "evidence",
+          "target",
+          "correction",
+          "undo",
+          "carryOn",
+          "bar",
+          "fewer",
+          "cap",
+          "doubles",
+          "setsAside",
+          "leads");
+
+  /** One rule: what it needs, the acts that count, and the findings it gives evidence on. */
+  record Line(
+      IndexedRule rule,
+      List<Seen> answers,
+      List<Found> findings,
+      List<BarredTest> barred,
+      List<Proposed> proposals,
+      List<Act> acts,
+      List<Integer> evidence) {
+
+    /** Whether a premise of the rule reads that question. */
+    boolean reads(int question) {
+      return answers.stream()
+          .anyMatch(seen -> Arrays.stream(seen.questions()).anyMatch(one -> one == question));
+    }
+  }
+
+  /** An answer among these states of these questions, or no such answer. */
+  static final class Seen {
+
+    private final int[] questions;
+    private final int[] masks;
+    private final boolean absent;
+
+    Seen(int[] questions, int[] masks, boolean absent) {
+      this.questions = questions;
+      this.masks = masks;
+      this.absent = absent;
+    }
+
+    int[] questions() {
+      return questions;
+    }
+
+    int[] masks() {
+      return masks;
+    }
+
+    boolean absent() {
+      return absent;
+    }
+  }
+
+  /** A finding of at least that strength, or none. */
+  record Found(int finding, int least, boolean absent) {}
+
+  /** A move that is barred, or not. */
+  record BarredTest(Lever lever, Direction direction, boolean absent) {}
+
+  /** One of these wishes, that way and that strong, or none; a null direction is any. */
+  record Proposed(List<Asked> candidates, Direction direction, int least, boolean absent) {}
+
+  /** A piece of evidence for a finding, by the observation it rests on. */
+  record Piece(int line, int weight) {}
+
+  /** A wish that a rule makes: {@code finding} is -1 where its strength is no finding's. */
+  record Asked(
+      int line,
+      String claim,
+      Lever lever,
+      Direction direction,
+      Column column,
+      int finding,
+      boolean undo) {
+
+    boolean target() {
+      return column != null;
+    }
+  }
+
+  private final List<Line> lines = new ArrayList<>();
+  private final List<String> findings = new ArrayList<>();
+  private final Piece[][][] evidence;
+  private final List<Asked> asked = new ArrayList<>();
+  private final Map<String, List<Integer>> byVerb = new HashMap<>();
+  private final Map<String, List<Integer>> setAside = new HashMap<>();
+  private final Map<String, List<Integer>> doubled = new HashMap<>();
+  private final Grid grid;
+
+  RuleTable(RuleIndex index, Grid grid) {
+    this.grid = grid;
+    List<IndexedRule> heard =
+        index.rules().stream()
+            .filter(rule -> rule.acts().stream().anyMatch(act -> HEARD.contains(act.verb())))
+            .filter(rule -> rule.acts().stream().noneMatch(RuleTable::looks))
+            .toList();
+    // Wishes first: the rules that read them point at them.
+    for (int i = 0; i < heard.size(); i++) {
+      for (Act act : heard.get(i).acts()) {
+        wish(i, heard.get(i), act);
+      }
+    }
+    heard.forEach(rule -> lines.add(line(rule)));
+    Map<Integer, Map<String, List<Piece>>> pieces = new HashMap<>();
+    for (int i = 0; i < heard.size(); i++) {
+      for (Act act : lines.get(i).acts()) {
+        read(i, act, pieces);
+      }
+    }
+    this.evidence = new Piece[findings.size()][][];
+    for (int f = 0; f < evidence.length; f++) {
+      evidence[f] =
+          pieces.getOrDefault(f, Map.of()).values().stream()
+              .map(list -> list.toArray(Piece[]::new))
+              .toArray(Piece[][]::new);
+    }
+  }
+
+  /** A check that stops nothing changes nothing now. */
+  private static boolean looks(Act act) {
+    return act.verb().equals("check") && act.words().get(0).equals(CheckKind.LOOK.id());
+  }
+
+  List<Line> lines() {
+    return lines;
+  }
+
+  /** The evidence for and against a finding, one row for each observation. */
+  Piece[][] evidence(int finding) {
+    return evidence[finding];
+  }
+
+  /** How many findings there are. */
+  int findings() {
+    return evidence.length;
+  }
+
+  /** Everything that rules ask for. */
+  List<Asked> asked() {
+    return asked;
+  }
+
+  /** The rules with an act of that verb. */
+  List<Integer> with(String verb) {
+    return byVerb.getOrDefault(verb, List.of());
+  }
+
+  /** Whether a rule stops everything else. */
+  boolean blocks(int line) {
+    return with("check").contains(line);
+  }
+
+  /** The rules that set a claim aside. */
+  List<Integer> settingAside(String claim) {
+    return setAside.getOrDefault(claim, List.of());
+  }
+
+  /** The rules that double a claim's corrections. */
+  List<Integer> doubling(String claim) {
+    return doubled.getOrDefault(claim, List.of());
+  }
+
+  /** Whether a rule reads nothing but the safety checks. */
+  boolean safety(int line) {
+    return lines.get(line).answers().stream()
+        .flatMapToInt(seen -> Arrays.stream(seen.questions()))
+        .allMatch(question -> grid.question(question).safety());
+  }
+
+  private void wish(int line, IndexedRule rule, Act act) {
+    List<String> words = act.words();
+    boolean target = act.verb().equals("target");
+    boolean correction = act.verb().equals("correction");
+    boolean undo = act.verb().equals("undo");
+    if (target || correction || undo || act.verb().equals("carryOn")) {
+      asked.add(
+          new Asked(
+              line,
+              rule.note(),
+              lever(words.get(0)),
+              target ? null : direction(words.get(1)),
+              target ? Named.of(Column.class, words.get(1)) : null,
+              correction ? finding(words.get(2)) : -1,
+              undo));
+    }
+  }
+
+  private void read(int line, Act act, Map<Integer, Map<String, List<Piece>>> pieces) {
+    List<Integer> known = byVerb.computeIfAbsent(act.verb(), key -> new ArrayList<>());
+    if (!known.contains(line)) {
+      known.add(line);
+    }
+    if (act.verb().equals("evidence")) {
+      pieces
+          .computeIfAbsent(finding(act.words().get(0)), key -> new LinkedHashMap<>())
+          .computeIfAbsent(observation(lines.get(line)), key -> new ArrayList<>())
+          .add(new Piece(line, Integer.parseInt(act.words().get(1))));
+    } else if (act.verb().equals("setsAside") || act.verb().equals("doubles")) {
+      Map<String, List<Integer>> named = act.verb().equals("doubles") ? doubled : setAside;
+      act.words()
+          .forEach(claim -> named.computeIfAbsent(claim, key -> new ArrayList<>()).add(line));
+    }
+  }
+
+  /** The number of a finding. */
+  int finding(String id) {
+    if (!findings.contains(id)) {
+      findings.add(id);
+    }
+    return findings.indexOf(id);
+  }
+
+  /** What evidence rests on: the last answer among the premises, as the ledger has it. */
+  private String observation(Line line) {
+    int[] last = new int[0];
+    for (Seen seen : line.answers()) {
+      last = seen.absent() ? last : seen.questions();
+    }
+    if (last.length != 1) {
+      throw new IllegalStateException(
+          "evidence must rest on one question: rule \"" + line.rule().id() + '"');
+    }
+    return grid.question(last[0]).id();
+  }
+
+  private Line line(IndexedRule rule) {
+    List<Seen> answers = new ArrayList<>();
+    List<Found> findings = new ArrayList<>();
+    List<BarredTest> barred = new ArrayList<>();
+    List<Proposed> proposals = new ArrayList<>();
+    for (Premise premise : rule.premises()) {
+      switch (premise.fact()) {
+        case "Answer" -> answers.add(seen(premise));
+        case "Finding" ->
+            findings.add(new Found(finding(only(premise, "id")), least(premise), premise.absent()));
+        case "Barred" ->
+            barred.add(
+                new BarredTest(
+                    lever(only(premise, "lever")),
+                    direction(only(premise, "direction")),
+                    premise.absent()));
+        case "Proposal" -> proposals.add(proposed(premise));
+        default ->
+            throw new IllegalStateException(
+                "no bound can be put on a premise of rule \"" + rule.id() + '"');
+      }
+    }
+    return new Line(
+        rule,
+        answers,
+        findings,
+        barred,
+        proposals,
+        rule.acts().stream().filter(act -> HEARD.contains(act.verb())).toList(),
+        rule.acts().stream()
+            .filter(act -> act.verb().equals("evidence"))
+            .map(act -> finding(act.words().get(0)))
+            .toList());
+  }
+
+  private Seen seen(Premise premise) {
+    boolean complaint = premise.field("complaint").isPresent();
+    List<Integer> questions = new ArrayList<>();
+    List<Integer> masks = new ArrayList<>();
+    for (int q = 0; q < grid.size(); q++) {
+      String id = grid.question(q).id();
+      if (premise.field("question").map(field -> field.values().contains(id)).orElse(true)) {
+        int at = q;
+        int mask =
+            premise
+                .field("value")
+                .map(field -> grid.mask(at, field.values()))
+                .orElse(grid.full(q) & ~Grid.ABSENT);
+        mask &= complaint ? grid.complaints(q) : mask;
+        if (mask != 0) {
+          questions.add(q);
+          masks.add(mask);
+        }
+      }
+    }
+    return new Seen(
+        questions.stream().mapToInt(Integer::intValue).toArray(),
+        masks.stream().mapToInt(Integer::intValue).toArray(),
+        premise.absent());
+  }
+
+  private Proposed proposed(Premise premise) {
+    List<Asked> candidates =
+        asked.stream()
+            .filter(one -> allows(premise, "claim", one.claim()))
+            .filter(one -> allows(premise, "lever", one.lever().id()))
+            .filter(
+                one -> allows(premise, "kind", (one.target() ? Kind.TARGET : Kind.CORRECTION).id()))
+            .toList();
+    return new Proposed(
+        candidates,
+        premise.field("direction").map(way -> direction(way.values().get(0))).orElse(null),
+        least(premise),
+        premise.absent());
+  }
+
+  private static boolean allows(Premise premise, String field, String value) {
+    return premise.field(field).map(one -> one.values().contains(value)).orElse(true);
+  }
+
+  private static int least(Premise premise) {
+    return premise
+        .field("strength")
+        .map(strength -> Integer.parseInt(strength.values().get(0)))
+        .orElse(Integer.MIN_VALUE);
+  }
+
+  private static String only(Premise premise, String field) {
+    List<String> values = premise.field(field).map(Constraint::values).orElse(List.of());
+    if (values.size() != 1) {
+      throw new IllegalStateException(
+          premise.fact() + " must name one " + field + ", not " + values);
+    }
+    return values.get(0);
+  }
+
+  static Lever lever(String id) {
+    return Named.of(Lever.class, id);
+  }
+
+  static Direction direction(String id) {
+    return Named.of(Direction.class, id);
+  }
+}
