@@ -22,11 +22,17 @@ import picocli.CommandLine.Parameters;
     subcommands = {GaugeCommand.Laser.class, GaugeCommand.Sweep.class, GaugeCommand.Toe.class})
 final class GaugeCommand extends JsonFileCommand {
 
-  @Parameters(paramLabel = "FILE", description = "the reading, or - for standard input")
+  @Parameters(
+      paramLabel = "FILE",
+      arity = "0..1",
+      description = "the reading, or - for standard input")
   private String file;
 
   @Override
   Result compute() {
+    if (file == null) {
+      throw misunderstood("Give a reading (laser, sweep or toe) or a FILE that holds one.");
+    }
     return result(
         file.equals("-") ? Gauge.read(System.in, "standard input") : Gauge.read(Path.of(file)));
   }

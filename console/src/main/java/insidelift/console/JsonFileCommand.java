@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** A command that computes something and prints it as text or as JSON. */
@@ -23,6 +24,11 @@ abstract class JsonFileCommand implements Callable<Integer> {
   private boolean json;
 
   @Spec private CommandSpec spec;
+
+  /** The command line is not understood, and why. */
+  final ParameterException misunderstood(String why) {
+    return new ParameterException(spec.commandLine(), why);
+  }
 
   /** Computes the result; what it refuses is told to the user in the refusal's own words. */
   abstract Result compute() throws IOException;

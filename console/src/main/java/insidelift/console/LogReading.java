@@ -4,7 +4,6 @@ import insidelift.engine.logbook.DataFolder;
 import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.logbook.Notice;
-import insidelift.engine.logbook.RefusedEntryException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -29,7 +28,7 @@ abstract class LogReading implements Callable<Integer> {
         spec.commandLine().getErr().println("insidelift: " + Text.safe(notice.sentence()));
       }
       lines = lines(folder, book);
-    } catch (LogbookProblem | RefusedEntryException e) {
+    } catch (LogbookProblem | IllegalArgumentException e) {
       return failed(e.getMessage());
     } catch (IOException e) {
       return failed("it cannot be written: " + e.getMessage());

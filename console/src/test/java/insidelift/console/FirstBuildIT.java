@@ -39,7 +39,9 @@ class FirstBuildIT {
     assertThat(first.out()).isEqualTo("insidelift 0.1.0\n");
     assertThat(folder.resolve("called"))
         .content()
-        .isEqualTo("in %s: -B -q -Dmaven.test.skip=true package\n".formatted(folder.resolve("fresh clone")));
+        .isEqualTo(
+            "in %s: -B -q -Dmaven.test.skip=true package\n"
+                .formatted(folder.resolve("fresh clone")));
     Outcome second = run();
     assertThat(second.err()).isEmpty();
     assertThat(second.out()).isEqualTo("insidelift 0.1.0\n");
