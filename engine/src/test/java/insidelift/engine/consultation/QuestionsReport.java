@@ -116,7 +116,7 @@ public final class QuestionsReport {
 
   private List<Situation> library(Path folder) throws CaseProblem {
     List<Situation> situations = new ArrayList<>();
-    for (CaseLibrary.Entry entry : CaseLibrary.read(folder)) {
+    for (CaseFiles.Entry entry : CaseFiles.read(folder)) {
       String file = "{\"schema\":1,\"answers\":" + entry.node().path("answers");
       file += entry.node().has("kart") ? ",\"kart\":" + entry.node().get("kart") + "}" : "}";
       situations.add(new CaseReader(vocabulary).read(file));

@@ -158,11 +158,11 @@ class WordingTest {
   }
 
   @Test
-  void anotherLeverComesWithItsFirstMoveAndItsReason() {
+  void anotherLeverComesWithItsFirstMoveAndItsReasonTheCheapestFirst() {
     assertThat(advice("hop", "hops").alternatives())
         .extracting(OtherLever::lever)
         .containsExactly(
-            "lever-axle", "lever-hubs", "lever-rear-width", "lever-front-width", "lever-pressures");
+            "lever-pressures", "lever-rear-width", "lever-front-width", "lever-hubs", "lever-axle");
     assertThat(advice("hop", "hops").alternatives())
         .allSatisfy(
             other -> {
