@@ -21,6 +21,9 @@ final class Screen implements AutoCloseable {
   private final Glyphs glyphs;
   private final boolean keys;
   private Runnable farewell = () -> {};
+  // A dumb terminal hears no Ctrl-C itself; then Java ends the program, and this says the last
+  // line.
+  private final Thread ending = new Thread(() -> farewell.run());
 
   private Screen(Terminal terminal, boolean keys) {
     this.terminal = terminal;
@@ -41,7 +44,9 @@ final class Screen implements AutoCloseable {
     boolean dumb =
         terminal.getType().startsWith(Terminal.TYPE_DUMB) || "dumb".equals(environment.get("TERM"));
     boolean accessible = !environment.getOrDefault("ACCESSIBLE", "").isEmpty();
-    return new Screen(terminal, !dumb && !accessible);
+    Screen screen = new Screen(terminal, !dumb && !accessible);
+    Runtime.getRuntime().addShutdownHook(screen.ending);
+    return screen;
   }
 
   /** Whether single keys are read: arrows, filtering, a page that is redrawn. */
@@ -117,6 +122,11 @@ final class Screen implements AutoCloseable {
 
   @Override
   public void close() throws IOException {
+    try {
+      Runtime.getRuntime().removeShutdownHook(ending);
+    } catch (IllegalStateException e) {
+      // The program is ending already: the last line is being said.
+    }
     terminal.close();
   }
 }
