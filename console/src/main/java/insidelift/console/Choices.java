@@ -74,7 +74,13 @@ record Choices(
     if (command.isPresent()) {
       return command.get();
     }
-    return range.isPresent() ? number(range.get(), said) : choice(said);
+    if (fitting(said).isEmpty() && Inquiries.recognises(said)) {
+      return new Reply.Inquiry(line.strip());
+    }
+    Reply reply = range.isPresent() ? number(range.get(), said) : choice(said);
+    return reply instanceof Reply.Unclear && Talk.isSentence(said)
+        ? new Reply.Told(line.strip())
+        : reply;
   }
 
   private Optional<Reply> command(String said) {

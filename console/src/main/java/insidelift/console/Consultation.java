@@ -1,7 +1,6 @@
 package insidelift.console;
 
 import insidelift.console.Choices.Choice;
-import insidelift.console.NotesCommand.NoteText;
 import insidelift.engine.consultation.Advisor;
 import insidelift.engine.consultation.SavedConsultation;
 import insidelift.engine.consultation.SavedConsultation.Unfinished;
@@ -42,15 +41,18 @@ final class Consultation {
   private final Session session;
   private final SavedConsultation saved;
   private final SettingsPage settings;
+  private final Talk talk;
   private boolean saving = true;
   private int asked;
   private int limit = ANSWERS;
 
   private Consultation(Screen screen, Advisor advisor, Path folder) {
     this.screen = screen;
-    this.asker = Asker.on(screen);
     this.advisor = advisor;
     this.session = new Session(advisor);
+    this.talk = new Talk(screen, session, advisor.vocabulary());
+    this.asker =
+        new Answering(Asker.on(screen), screen, talk, advisor.vocabulary(), advisor.notes());
     this.saved = new SavedConsultation(folder, advisor.vocabulary());
     this.settings = new SettingsPage(asker, session);
   }
@@ -68,8 +70,9 @@ final class Consultation {
                       + " what to beware of. It is no substitute for the chassis maker's manual,"
                       + " the rule book or a competent person.")
               .paragraph(
-                  "Answer with a number or the first letters. ? explains, back goes back, review"
-                      + " shows all answers. Ctrl-C leaves; your answers are kept.")
+                  "Answer with a number or the first letters, or say it in your own words. ?"
+                      + " explains, why says what for, back goes back, review shows all answers."
+                      + " Ctrl-C leaves; your answers are kept.")
               .lines());
       Consultation consultation = new Consultation(screen, Advisor.load(), folder);
       screen.onLeaving(consultation::farewell);
@@ -99,7 +102,7 @@ final class Consultation {
     while (true) {
       questions();
       boolean more = !blocked() && !session.open().isEmpty();
-      Pager.Wish wish = new Pager(screen, more).show(advice());
+      Pager.Wish wish = new Pager(screen, more, talk).show(advice());
       if (wish == Pager.Wish.DONE) {
         return;
       }
@@ -111,7 +114,7 @@ final class Consultation {
         asked = 0;
         limit = ANSWERS;
         safety();
-      } else {
+      } else if (wish == Pager.Wish.CHANGE) {
         review();
       }
     }
@@ -164,19 +167,25 @@ final class Consultation {
 
   private void questions() throws Left {
     boolean reviewed = false;
+    boolean said = false;
     while (true) {
       List<Question> open = blocked() || asked >= limit ? List.of() : session.open();
       if (!open.isEmpty()) {
         reviewed = false;
+        said = false;
         int most = Math.min(limit, asked + Math.max(1, session.atMost()));
         question(open.get(0), "Question %d of at most %d".formatted(asked + 1, most));
       } else if (blocked()) {
         return;
       } else {
+        if (!said) {
+          said = true;
+          spared();
+        }
         Optional<Reply> interrupted = settings.levers();
         keep();
         if (interrupted.isPresent()) {
-          command(interrupted.get(), null);
+          command(interrupted.get());
         } else if (reviewed) {
           return;
         } else {
@@ -186,12 +195,27 @@ final class Consultation {
     }
   }
 
+  /** Says why it asks no more. */
+  private void spared() {
+    int spared = session.spared();
+    if (session.open().isEmpty() && spared > 0) {
+      screen.say(
+          new Text(screen.width())
+              .line("")
+              .paragraph(
+                  spared == 1
+                      ? "Enough: one more answer would not change this."
+                      : "Enough: %d more answers would not change this.".formatted(spared))
+              .lines());
+    }
+  }
+
   private boolean blocked() {
     return session.status() == Status.FIX_FIRST;
   }
 
   private void safety() throws Left {
-    new SafetyPage(screen, session, advisor.vocabulary()).ask();
+    new SafetyPage(screen, session, advisor.vocabulary(), talk).ask();
     keep();
   }
 
@@ -202,14 +226,11 @@ final class Consultation {
             : List.of();
     Choices choices = Choices.of(question, progress, more);
     Reply reply = asker.ask(choices);
-    while (reply instanceof Reply.Explain || reply instanceof Reply.Help) {
-      command(reply, question);
-      reply = asker.ask(choices);
-    }
     if (reply instanceof Reply.Chosen chosen && chosen.value().equals(MEASURED)) {
       Optional<Reply> interrupted = settings.temperatures();
       if (interrupted.isPresent()) {
-        command(interrupted.get(), question);
+        command(interrupted.get());
+        keep();
         return;
       }
       asked++;
@@ -220,34 +241,35 @@ final class Consultation {
       session.answer(question, measured.number());
       asked++;
     } else {
-      command(reply, question);
+      command(reply);
     }
     keep();
   }
 
-  private void command(Reply reply, Question question) throws Left {
+  private void command(Reply reply) throws Left {
     if (reply instanceof Reply.Back) {
-      Optional<String> step = session.back();
-      if (step.isPresent() && step.get().equals(SettingsPage.STEP)) {
-        settings.back();
-      } else {
-        asked = Math.max(0, asked - 1);
-      }
-      if (step.isEmpty() || step.get().equals(SafetyPage.STEP)) {
-        safety();
-      }
+      back();
     } else if (reply instanceof Reply.Review) {
       review();
-    } else if (reply instanceof Reply.Explain && question != null) {
-      explain(question);
-    } else if (reply instanceof Reply.Help) {
-      help();
+    } else if (reply instanceof Reply.Told told) {
+      talk.told(told.line());
+    }
+  }
+
+  private void back() throws Left {
+    String step = session.back().orElse(SafetyPage.STEP);
+    switch (step) {
+      case SettingsPage.STEP -> settings.back();
+      case SafetyPage.STEP -> safety();
+      case Talk.STEP -> screen.say("Taken back what was told last.");
+      default -> asked = Math.max(0, asked - 1);
     }
   }
 
   /** Whether the answers were found right. */
   private boolean review() throws Left {
-    ReviewPage.Wish wish = new ReviewPage(screen, session, advisor.vocabulary(), settings).ask();
+    ReviewPage.Wish wish =
+        new ReviewPage(screen, session, advisor.vocabulary(), settings, talk).ask();
     if (wish instanceof ReviewPage.Wish.Safety) {
       safety();
     } else if (wish instanceof ReviewPage.Wish.Change change) {
@@ -257,28 +279,6 @@ final class Consultation {
       settings.forget();
     }
     return wish instanceof ReviewPage.Wish.GoOn;
-  }
-
-  private void explain(Question question) {
-    Text text = new Text(screen.width());
-    for (String note : question.notes()) {
-      NoteText.write(advisor.notes().note(note), advisor.notes(), text);
-    }
-    screen.say(text.lines());
-    screen.say("");
-  }
-
-  private void help() {
-    screen.say(
-        new Text(screen.width())
-            .heading("How to answer")
-            .item("  ", "a number or the first letters: that choice")
-            .item("  ", "0 or u: I do not know (that is an answer too)")
-            .item("  ", "?: what the words mean")
-            .item("  ", "back: one step back; review: all answers, to change any")
-            .item("  ", "Ctrl-C: leave at once; Ctrl-D at an empty line: leave")
-            .line("")
-            .lines());
   }
 
   private void keep() {

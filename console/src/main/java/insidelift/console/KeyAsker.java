@@ -23,6 +23,9 @@ import org.jline.utils.InfoCmp.Capability;
  */
 final class KeyAsker implements Asker {
 
+  /** Characters of one typed line: a long sentence. */
+  private static final int LONGEST = 300;
+
   private enum Key {
     UP,
     DOWN,
@@ -155,10 +158,12 @@ final class KeyAsker implements Asker {
           && Character.isDigit(text.charAt(0))) {
         return choices.read(text);
       }
-      if (typed.length() < 60) {
-        typed.append(text);
-        marked = 0;
+      if (typed.length() + text.length() > LONGEST) {
+        remark = "A line holds no more than that.";
+        return null;
       }
+      typed.append(text);
+      marked = 0;
       return null;
     }
 

@@ -3,6 +3,7 @@ package insidelift.console;
 import insidelift.console.AdviceText.Part;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Shows an advice page by page where there is a screen, and in one piece where there is none. */
 final class Pager {
@@ -15,6 +16,8 @@ final class Pager {
     CHANGE,
     /** A new consultation. */
     AGAIN,
+    /** Something new was told. */
+    TOLD,
     /** Nothing more. */
     DONE
   }
@@ -26,11 +29,14 @@ final class Pager {
 
   private final Screen screen;
   private final boolean open;
+  private final Talk talk;
 
   /**
    * @param open whether there are questions left that could still change what to do now
+   * @param talk what is done with a line that is no command
    */
-  Pager(Screen screen, boolean open) {
+  Pager(Screen screen, boolean open, Talk talk) {
+    this.talk = talk;
     this.screen = screen;
     this.open = open;
   }
@@ -45,29 +51,30 @@ final class Pager {
       return ask();
     }
     int at = 0;
+    boolean turned = true;
     while (true) {
-      print(pages.get(at));
+      if (turned) {
+        print(pages.get(at));
+      }
+      boolean last = at + 1 == pages.size();
       String line =
           screen.ask(
               "[%d/%d] Enter: %s, or type back, %schange, again, quit:"
                   .formatted(
-                      at + 1,
-                      pages.size(),
-                      at + 1 < pages.size() ? "next page" : "end",
-                      open ? "more, " : ""),
+                      at + 1, pages.size(), last ? "end" : "next page", open ? "more, " : ""),
               WORDS);
-      if (line.isEmpty() && at + 1 < pages.size()) {
+      turned = true;
+      if (line.isEmpty() && !last) {
         at++;
-      } else if (line.isEmpty()) {
-        return Wish.DONE;
-      } else if ("back".startsWith(line)) {
+      } else if (!line.isEmpty() && "back".startsWith(line)) {
         at = Math.max(0, at - 1);
       } else {
-        Wish wish = wish(line);
-        if (wish != null) {
-          return wish;
+        Optional<Wish> wish = wish(line, "back, " + words());
+        if (wish.isPresent()) {
+          return wish.get();
         }
-        screen.say("Press Enter, or type back, " + words() + ".");
+        // What was said in return stays on the screen.
+        turned = false;
       }
     }
   }
@@ -76,12 +83,29 @@ final class Pager {
     screen.say("");
     while (true) {
       String line = screen.ask("Enter: end, or type " + words() + ": ", WORDS);
-      Wish wish = line.isEmpty() ? Wish.DONE : wish(line);
-      if (wish != null) {
-        return wish;
+      Optional<Wish> wish = wish(line, words());
+      if (wish.isPresent()) {
+        return wish.get();
       }
-      screen.say("Press Enter, or type " + words() + ".");
     }
+  }
+
+  /** What a line wants; nothing where it was answered or not understood. */
+  private Optional<Wish> wish(String line, String words) throws Left {
+    Wish wish = line.isEmpty() ? Wish.DONE : wish(line);
+    if (wish != null) {
+      return Optional.of(wish);
+    }
+    switch (talk.hear(line, Optional.empty())) {
+      case NOTED -> {
+        return Optional.of(Wish.TOLD);
+      }
+      case NOT_UNDERSTOOD -> screen.say("Press Enter, or type " + words + ".");
+      case ANSWERED -> {
+        // It stands on the screen.
+      }
+    }
+    return Optional.empty();
   }
 
   private String words() {

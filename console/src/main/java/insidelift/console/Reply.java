@@ -21,6 +21,12 @@ sealed interface Reply {
   /** How to answer. */
   record Help() implements Reply {}
 
+  /** A question in return, as it was typed. */
+  record Inquiry(String line) implements Reply {}
+
+  /** Something that was seen or felt, in a sentence. */
+  record Told(String line) implements Reply {}
+
   /** Not understood, and why. */
   record Unclear(String why) implements Reply {}
 }

@@ -23,14 +23,20 @@ final class ReviewPage {
 
     /** Where the levers stand is to be asked again. */
     record Settings() implements Wish {}
+
+    /** Something new was told. */
+    record Told() implements Wish {}
   }
 
   private final Screen screen;
   private final Session session;
   private final Vocabulary vocabulary;
   private final SettingsPage settings;
+  private final Talk talk;
 
-  ReviewPage(Screen screen, Session session, Vocabulary vocabulary, SettingsPage settings) {
+  ReviewPage(
+      Screen screen, Session session, Vocabulary vocabulary, SettingsPage settings, Talk talk) {
+    this.talk = talk;
     this.screen = screen;
     this.session = session;
     this.vocabulary = vocabulary;
@@ -57,7 +63,15 @@ final class ReviewPage {
       if (wish.isPresent()) {
         return wish.get();
       }
-      screen.say("Type a number from 1 to " + last + ", or press Enter.");
+      switch (talk.hear(line, Optional.empty())) {
+        case NOTED -> {
+          return new Wish.Told();
+        }
+        case NOT_UNDERSTOOD -> screen.say("Type a number from 1 to " + last + ", or press Enter.");
+        case ANSWERED -> {
+          // Ask again.
+        }
+      }
     }
   }
 

@@ -5,6 +5,7 @@ import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.Vocabulary.Value;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,11 +19,13 @@ final class SafetyPage {
 
   private final Screen screen;
   private final Session session;
+  private final Talk talk;
   private final List<Question> questions;
   private final List<Fault> faults = new ArrayList<>();
 
-  SafetyPage(Screen screen, Session session, Vocabulary vocabulary) {
+  SafetyPage(Screen screen, Session session, Vocabulary vocabulary, Talk talk) {
     this.screen = screen;
+    this.talk = talk;
     this.session = session;
     this.questions = vocabulary.questions().stream().filter(Question::safety).toList();
     for (Question question : questions) {
@@ -41,44 +44,43 @@ final class SafetyPage {
         "Type the numbers of what is true (as in 2 5). Press Enter if you looked and nothing is."
             + " Type u if you have not looked.");
     screen.say(text.lines());
-    while (!noted(screen.ask("true: ", List.of()))) {
-      screen.say("Type numbers from 1 to " + faults.size() + ", or press Enter, or type u.");
-    }
-  }
-
-  private boolean noted(String line) {
-    if (line.equals("u") || line.equals(Vocabulary.UNKNOWN)) {
-      session.begin(STEP);
-      questions.forEach(question -> session.note(question.id(), Vocabulary.UNKNOWN));
-      return true;
-    }
-    List<Fault> found = new ArrayList<>();
-    for (String word : line.split("[ ,;]+", -1)) {
-      if (word.isEmpty()) {
-        continue;
+    while (true) {
+      String line = screen.ask("true: ", List.of());
+      if (line.equals("u") || line.equals(Vocabulary.UNKNOWN)) {
+        session.begin(STEP);
+        questions.forEach(question -> session.note(question.id(), Vocabulary.UNKNOWN));
+        return;
       }
-      if (word.length() > 2 || !word.chars().allMatch(Character::isDigit)) {
-        return false;
+      Optional<List<Integer>> numbers = Numbers.of(line, faults.size());
+      if (numbers.isPresent()) {
+        List<Fault> found = numbers.get().stream().map(number -> faults.get(number - 1)).toList();
+        session.begin(STEP);
+        questions.forEach(question -> note(question, found));
+        return;
       }
-      int number = Integer.parseInt(word);
-      if (number < 1 || number > faults.size()) {
-        return false;
+      if (talk.hear(line, Optional.empty()) == Talk.Outcome.NOT_UNDERSTOOD) {
+        screen.say("Type numbers from 1 to " + faults.size() + ", or press Enter, or type u.");
       }
-      found.add(faults.get(number - 1));
     }
-    session.begin(STEP);
-    questions.forEach(question -> note(question, found));
-    return true;
   }
 
   /** A fault that was named; or, where nothing was, the sound answer that the look has given. */
   private void note(Question question, List<Fault> found) {
     Optional<Fault> fault =
-        found.stream().filter(known -> known.question().equals(question)).findFirst();
+        found.stream()
+            .filter(known -> known.question().equals(question))
+            // Of two answers to one question the worse one counts.
+            .max(Comparator.comparing(known -> known.value().fault()));
     if (fault.isPresent()) {
       session.note(question.id(), fault.get().value().id());
-    } else if (found.isEmpty() && question.values().stream().noneMatch(Value::complaint)) {
+    } else if (found.isEmpty() && covered(question)) {
       session.note(question.id(), question.values().get(0).id());
     }
+  }
+
+  /** Whether the screen asks for everything that can be wrong there. */
+  private static boolean covered(Question question) {
+    return question.values().stream()
+        .allMatch(value -> value.said() != null || !(value.fault() || value.complaint()));
   }
 }

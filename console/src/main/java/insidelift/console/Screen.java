@@ -5,10 +5,12 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
 import org.jline.reader.EndOfFileException;
+import org.jline.reader.History;
 import org.jline.reader.LineReader;
 import org.jline.reader.LineReaderBuilder;
 import org.jline.reader.UserInterruptException;
 import org.jline.reader.impl.completer.StringsCompleter;
+import org.jline.reader.impl.history.DefaultHistory;
 import org.jline.terminal.Attributes;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
@@ -20,6 +22,7 @@ final class Screen implements AutoCloseable {
   private final Attributes attributes;
   private final Glyphs glyphs;
   private final boolean keys;
+  private final History history = new DefaultHistory();
   private Runnable farewell = () -> {};
   // A dumb terminal hears no Ctrl-C itself; then Java ends the program, and this says the last
   // line.
@@ -45,6 +48,7 @@ final class Screen implements AutoCloseable {
         terminal.getType().startsWith(Terminal.TYPE_DUMB) || "dumb".equals(environment.get("TERM"));
     boolean accessible = !environment.getOrDefault("ACCESSIBLE", "").isEmpty();
     Screen screen = new Screen(terminal, !dumb && !accessible);
+    terminal.handle(Terminal.Signal.TSTP, signal -> screen.suspend());
     Runtime.getRuntime().addShutdownHook(screen.ending);
     return screen;
   }
@@ -84,6 +88,46 @@ final class Screen implements AutoCloseable {
     say(List.of(lines));
   }
 
+  /**
+   * Lines that may be longer than the screen is high: where keys are read, a screenful at a time.
+   */
+  void read(List<String> lines) throws Left {
+    int room = keys ? Math.max(5, height() - 2) : Integer.MAX_VALUE;
+    for (int from = 0; from < lines.size(); from += room) {
+      boolean last = lines.size() - from <= room;
+      say(lines.subList(from, last ? lines.size() : from + room));
+      if (!last && !ask("Press Enter to read on, or type q: ", List.of("q")).isEmpty()) {
+        return;
+      }
+    }
+  }
+
+  /**
+   * Ctrl-Z: hands the terminal back as it was and stops. The shell's fg continues; whoever reads
+   * keys or a line then hears of it by the signal CONT and draws itself anew.
+   */
+  private void suspend() {
+    terminal.setAttributes(attributes);
+    terminal.writer().println();
+    terminal.writer().flush();
+    // Or this would hear its own signal instead of stopping.
+    terminal.handle(Terminal.Signal.TSTP, Terminal.SignalHandler.SIG_DFL);
+    try {
+      // Java can send itself no signal by a public way; the shell's own command can.
+      new ProcessBuilder("kill", "-TSTP", Long.toString(ProcessHandle.current().pid()))
+          .inheritIO()
+          .start()
+          .waitFor();
+    } catch (IOException e) {
+      // No such command, as on Windows, which knows no suspending either: go on.
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+    terminal.handle(Terminal.Signal.TSTP, signal -> suspend());
+    // Where nobody could continue it, as without job control, it was never stopped: draw anew.
+    terminal.raise(Terminal.Signal.CONT);
+  }
+
   /** What to do before the program ends by Ctrl-C, at whatever point. */
   void onLeaving(Runnable last) {
     farewell = last;
@@ -106,6 +150,7 @@ final class Screen implements AutoCloseable {
             .terminal(terminal)
             .appName("insidelift")
             .completer(new StringsCompleter(words))
+            .history(history)
             .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
             .option(LineReader.Option.BRACKETED_PASTE, false)
             .build();

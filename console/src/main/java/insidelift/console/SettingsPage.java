@@ -11,10 +11,13 @@ import insidelift.shared.situation.EdgeTemperatures;
 import insidelift.shared.situation.Kart;
 import insidelift.shared.situation.Sides;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntFunction;
 
 /** Numbers measured on the kart: where a lever stands now, and the heat across the front tyres. */
 final class SettingsPage {
@@ -22,9 +25,15 @@ final class SettingsPage {
   /** The name of the step that this page notes. */
   static final String STEP = "settings";
 
+  private static final List<String> SIDES = List.of("left", "right");
+  private static final List<String> EDGES =
+      List.of("edge nearest the seat", "middle", "edge away from the seat");
+
   private final Asker asker;
   private final Session session;
   private final Set<Lever> unmeasured = EnumSet.noneOf(Lever.class);
+  private final Map<Lever, List<Double>> typed = new EnumMap<>(Lever.class);
+  private final List<Double> degrees = new ArrayList<>();
 
   SettingsPage(Asker asker, Session session) {
     this.asker = asker;
@@ -43,29 +52,26 @@ final class SettingsPage {
     Sides caster = kart.caster().orElse(null);
     boolean asked = false;
     for (Suggestion suggestion : advice.suggestions()) {
-      boolean isCamber = suggestion.lever() == Lever.CAMBER;
+      Lever lever = suggestion.lever();
+      boolean isCamber = lever == Lever.CAMBER;
       if (!suggestion.first()
           || (isCamber ? camber : caster) != null
-          || unmeasured.contains(suggestion.lever())) {
+          || unmeasured.contains(lever)) {
         continue;
       }
-      List<Double> sides = new ArrayList<>();
-      for (String side : List.of("left", "right")) {
-        Reply reply = asker.ask(angle(suggestion.lever(), side));
-        if (reply instanceof Reply.Measured measured) {
-          sides.add(measured.number());
-        } else if (reply instanceof Reply.Chosen) {
-          break;
-        } else {
-          return Optional.of(reply);
-        }
+      List<Double> sides = typed.computeIfAbsent(lever, key -> new ArrayList<>());
+      Optional<Reply> interrupted = numbers(sides, 2, i -> angle(lever, SIDES.get(i)));
+      if (interrupted.isPresent() && !(interrupted.get() instanceof Reply.Chosen)) {
+        return interrupted;
       }
       asked = true;
-      Sides measured =
-          sides.size() == 2 ? new Sides(Degrees.of(sides.get(0)), Degrees.of(sides.get(1))) : null;
-      if (measured == null) {
-        unmeasured.add(suggestion.lever());
+      Sides measured = null;
+      if (interrupted.isPresent()) {
+        unmeasured.add(lever);
+      } else {
+        measured = new Sides(Degrees.of(sides.get(0)), Degrees.of(sides.get(1)));
       }
+      typed.remove(lever);
       if (isCamber) {
         camber = measured;
       } else {
@@ -75,6 +81,25 @@ final class SettingsPage {
     if (asked) {
       session.begin(STEP);
       session.note(kart.with(camber, caster));
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Asks for so many numbers, one after the other; back goes back by one. What has been typed so
+   * far stays in the list, whatever interrupts it.
+   */
+  private Optional<Reply> numbers(List<Double> into, int count, IntFunction<Choices> ask)
+      throws Left {
+    while (into.size() < count) {
+      Reply reply = asker.ask(ask.apply(into.size()));
+      if (reply instanceof Reply.Measured measured) {
+        into.add(measured.number());
+      } else if (reply instanceof Reply.Back && !into.isEmpty()) {
+        into.remove(into.size() - 1);
+      } else {
+        return Optional.of(reply);
+      }
     }
     return Optional.empty();
   }
@@ -103,33 +128,31 @@ final class SettingsPage {
   /** Forgets where the levers stand, so that it is asked again. */
   void forget() {
     unmeasured.clear();
+    typed.clear();
     session.begin(STEP);
     session.note(session.situation().kart().with(null, null));
   }
 
-  /** Forgets which levers are not measured: the step that said so was taken back. */
+  /** Forgets what was said here: the step that said so was taken back. */
   void back() {
     unmeasured.clear();
+    typed.clear();
+    degrees.clear();
   }
 
   /** Asks for six temperatures and notes what they show. */
   Optional<Reply> temperatures() throws Left {
-    List<Double> degrees = new ArrayList<>();
-    for (String side : List.of("left", "right")) {
-      for (String edge : List.of("edge nearest the seat", "middle", "edge away from the seat")) {
-        Reply reply = asker.ask(celsius(side, edge));
-        if (reply instanceof Reply.Measured measured) {
-          degrees.add(measured.number());
-        } else {
-          return Optional.of(reply);
-        }
-      }
+    Optional<Reply> interrupted =
+        numbers(degrees, 6, i -> celsius(SIDES.get(i / EDGES.size()), EDGES.get(i % EDGES.size())));
+    if (interrupted.isPresent()) {
+      return interrupted;
     }
     Optional<String> pattern =
         EdgeTemperatures.pattern(
             new EdgeTemperatures(degrees.get(0), degrees.get(1), degrees.get(2)),
             new EdgeTemperatures(degrees.get(3), degrees.get(4), degrees.get(5)));
     session.answer("front-temps", pattern.orElse(Vocabulary.UNKNOWN));
+    degrees.clear();
     return Optional.empty();
   }
 

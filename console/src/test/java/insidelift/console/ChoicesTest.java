@@ -55,7 +55,7 @@ class ChoicesTest {
       delimiter = '|',
       value = {
         "most | \"most\" fits more than one choice. Type a little more.",
-        "wet  | \"wet\" is none of the choices. Type a number or the first letters.",
+        "grey | \"grey\" is none of the choices. Type a number or the first letters.",
         "5    | There are choices 1 to 4.",
         "999  | There are choices 1 to 4.",
         "1234 | \"1234\" is none of the choices. Type a number or the first letters.",
@@ -138,5 +138,26 @@ class ChoicesTest {
         Optional.empty(),
         Optional.of("I do not know"),
         true);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"why", "why not camber more", "how", "how caster", "what if water=wet", "rule x"})
+  void whatIsAskedInReturnIsNoAnswer(String typed) {
+    assertThat(WEAR.read(typed)).isEqualTo(new Reply.Inquiry(typed));
+    assertThat(CAMBER.read(typed)).isEqualTo(new Reply.Inquiry(typed));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"it pushes mid corner", "no understeer any more", "Steering is heavy"})
+  void aSentenceIsNoAnswerButIsListenedTo(String typed) {
+    assertThat(WEAR.read(typed)).isEqualTo(new Reply.Told(typed));
+    assertThat(CAMBER.read(typed)).isEqualTo(new Reply.Told(typed));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"rule", "what", "whyever", "the quick brown fox", "12.5.3"})
+  void whatNobodyUnderstandsIsSaidToBeUnclear(String typed) {
+    assertThat(WEAR.read(typed)).isInstanceOf(Reply.Unclear.class);
   }
 }

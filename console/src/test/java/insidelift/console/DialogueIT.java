@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.console.Visitor.Point;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -103,6 +104,57 @@ class DialogueIT {
           .hasSizeGreaterThan(5);
       assertThat(visitor.answered()).filteredOn("water"::equals).hasSize(2);
       Transcript.compare("change-of-mind", visitor.seen());
+    }
+  }
+
+  @Test
+  void aMechanicSaysItInASentenceAndAsksInReturn() {
+    try (Paddock paddock = Paddock.in(data).start()) {
+      Visitor visitor = mechanic(paddock).goOnTo(Point.QUESTION);
+      visitor
+          .type("pushes mid corner, bogs off the hairpin, lots of rubber down" + Paddock.ENTER)
+          .goOnTo(Point.QUESTION);
+      for (String line :
+          List.of(
+              "why",
+              "how camber",
+              "how mid-corner-understeer",
+              "why not caster more",
+              "what if mid-corner=good",
+              "rule nothing-like-it",
+              "what if water=moist")) {
+        visitor.type(line + Paddock.ENTER).goOnTo(Point.QUESTION);
+      }
+      visitor.goOnTo(Point.PAGER);
+      visitor.type("why" + Paddock.ENTER).goOnUntil(p -> p.point() == Point.PAGER);
+      visitor.type("no understeer any more" + Paddock.ENTER).goOnTo(Point.PAGER);
+      assertThat(visitor.answered()).doesNotContain("mid-corner", "exit-drive", "rubber");
+      Transcript.compare("mechanic-asks-in-return", visitor.seen());
+    }
+  }
+
+  @Test
+  void ofASentenceOnlyWhatIsConfirmedCounts() {
+    try (Paddock paddock = Paddock.in(data).start()) {
+      Visitor visitor = mechanic(paddock).goOnTo(Point.QUESTION);
+      visitor
+          .type("it is wet, pushes mid corner and the steering is heavy" + Paddock.ENTER)
+          .goOnTo(Point.CONFIRM);
+      visitor.type("9" + Paddock.ENTER).goOnTo(Point.CONFIRM);
+      visitor.type("2" + Paddock.ENTER).goOnTo(Point.REVIEW);
+      assertThat(visitor.answered()).contains("water").doesNotContain("mid-corner");
+      assertThat(visitor.seen()).anyMatch(line -> line.matches(" *\\d+  mid-corner: pushes.*"));
+    }
+  }
+
+  @Test
+  void nothingOfASentenceCountsThatIsNotConfirmed() {
+    try (Paddock paddock = Paddock.in(data).start()) {
+      Visitor visitor = mechanic(paddock).goOnTo(Point.QUESTION);
+      visitor.type("it is flooded out there" + Paddock.ENTER).goOnTo(Point.CONFIRM);
+      visitor.type("n" + Paddock.ENTER).goOnTo(Point.REVIEW);
+      assertThat(visitor.seen()).contains("Nothing noted.");
+      assertThat(visitor.seen()).noneMatch(line -> line.contains("water: standing"));
     }
   }
 }

@@ -27,6 +27,7 @@ final class Paddock implements AutoCloseable {
 
   static final String CTRL_C = "\003";
   static final String CTRL_D = "\004";
+  static final String CTRL_Z = "\032";
   static final String ENTER = "\r";
 
   /** How long a slow machine may take for one step. */
@@ -50,6 +51,7 @@ final class Paddock implements AutoCloseable {
     private int columns = 80;
     private int rows = 24;
     private boolean pipe;
+    private boolean shell;
 
     private Start(Path data) {
       environment = new java.util.HashMap<>(System.getenv());
@@ -80,6 +82,12 @@ final class Paddock implements AutoCloseable {
       return this;
     }
 
+    /** From an interactive shell, which can stop a program and continue it. */
+    Start shell() {
+      shell = true;
+      return set("PS1", "ready> ");
+    }
+
     Paddock start() {
       try {
         return new Paddock(this);
@@ -104,7 +112,10 @@ final class Paddock implements AutoCloseable {
       process = builder.start();
     } else {
       process =
-          new PtyProcessBuilder(new String[] {launcher})
+          new PtyProcessBuilder(
+                  how.shell
+                      ? new String[] {"bash", "--norc", "--noprofile", "-i"}
+                      : new String[] {launcher})
               .setEnvironment(how.environment)
               .setDirectory(Launcher.CONSOLE.toString())
               .setInitialColumns(how.columns)
@@ -117,6 +128,9 @@ final class Paddock implements AutoCloseable {
     pump = new Thread(() -> pump(ascii ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8));
     pump.setDaemon(true);
     pump.start();
+    if (how.shell) {
+      waitFor("ready> ").type("'" + launcher + "'" + ENTER);
+    }
   }
 
   private void pump(Charset charset) {

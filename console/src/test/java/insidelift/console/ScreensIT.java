@@ -51,6 +51,65 @@ class ScreensIT {
   }
 
   @Test
+  void controlCOnADumbTerminalLeavesWithOneLineToo() {
+    Kept.in(data, Kept.BEGUN);
+    try (Paddock paddock = Paddock.in(data).set("TERM", "dumb").start()) {
+      new Visitor(paddock).goOnTo(Point.QUESTION);
+      paddock.type(Paddock.CTRL_C);
+      assertThat(paddock.exit()).isEqualTo(130);
+      assertThat(paddock.all()).last().isEqualTo("Left. Your answers are kept.");
+    }
+  }
+
+  @Test
+  void controlZStopsAndComingBackDrawsTheQuestionAnewWithWhatWasTyped() {
+    Kept.in(data, Kept.BEGUN);
+    try (Paddock paddock = Paddock.in(data).shell().start()) {
+      new Visitor(paddock).goOnTo(Point.QUESTION);
+      String label = paddock.beforeCursor();
+      paddock.type("dr").waitUntil("what was typed", p -> p.beforeCursor().equals(label + "dr"));
+      paddock.type(Paddock.CTRL_Z).waitFor("Stopped");
+      paddock.waitUntil("the shell", p -> p.beforeCursor().equals("ready> "));
+      paddock.type("fg" + Paddock.ENTER);
+      paddock.waitUntil("the question", p -> p.beforeCursor().equals(label + "dr"));
+      assertThat(page(paddock)).hasSizeGreaterThan(3);
+      paddock.type(Paddock.CTRL_C).waitFor("Left. Your answers are kept.");
+    }
+  }
+
+  @Test
+  void controlZAtALineStopsAndComesBackToTheLine() {
+    Kept.in(data, Kept.ALL_BUT_THE_SETTINGS);
+    try (Paddock paddock = Paddock.in(data).shell().start()) {
+      new Visitor(paddock).goOnTo(Point.REVIEW);
+      paddock.type(Paddock.CTRL_Z).waitFor("Stopped");
+      paddock.waitUntil("the shell", p -> p.beforeCursor().equals("ready> "));
+      paddock.type("fg" + Paddock.ENTER);
+      paddock.waitUntil("the line", p -> p.beforeCursor().equals("change: "));
+      paddock.type(Paddock.CTRL_C).waitFor("Left. Your answers are kept.");
+    }
+  }
+
+  @Test
+  void withoutColourTheWholeDialogueIsTheSame() {
+    try (Paddock paddock = Paddock.in(data).set("NO_COLOR", "1").start()) {
+      Visitor visitor = DialogueIT.novice(paddock);
+      visitor.readToTheEnd();
+      Transcript.compare("novice-in-the-rain", visitor.seen());
+    }
+  }
+
+  @Test
+  void withoutUtf8TheWholeDialogueIsInPlainLetters() {
+    try (Paddock paddock = Paddock.in(data).set("LC_ALL", "C").start()) {
+      Visitor visitor = DialogueIT.mechanic(paddock);
+      visitor.readToTheEnd();
+      assertThat(paddock.raw().chars()).allMatch(c -> c < 128);
+      Transcript.compare("mechanic-without-utf-8", visitor.seen());
+    }
+  }
+
+  @Test
   void aPipeGetsTheSameAdviceWithoutAKeyAndEndsCleanly() {
     try (Paddock paddock = Paddock.in(data).pipe().start()) {
       Visitor visitor = DialogueIT.novice(paddock);

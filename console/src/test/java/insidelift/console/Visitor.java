@@ -21,7 +21,9 @@ final class Visitor {
     SAFETY,
     QUESTION,
     REVIEW,
-    PAGER
+    PAGER,
+    CONFIRM,
+    READ_ON
   }
 
   /** Where a consultation waits, and for what. */
@@ -129,7 +131,7 @@ final class Visitor {
 
   private void answer(Prompt prompt) {
     switch (prompt.point()) {
-      case BEGIN, RESUME, REVIEW -> type(Paddock.ENTER);
+      case BEGIN, RESUME, REVIEW, CONFIRM, READ_ON -> type(Paddock.ENTER);
       case SAFETY -> type(known.getOrDefault("true", "") + Paddock.ENTER);
       case PAGER -> throw new AssertionError("the advice is not a question");
       case QUESTION -> {
@@ -161,6 +163,12 @@ final class Visitor {
     }
     if (line.endsWith("new one: ")) {
       return new Prompt(Point.RESUME, "", row);
+    }
+    if (line.endsWith("what is right: ") || line.endsWith("is right, or type n: ")) {
+      return new Prompt(Point.CONFIRM, "", row);
+    }
+    if (line.endsWith("read on, or type q: ")) {
+      return new Prompt(Point.READ_ON, "", row);
     }
     if (line.endsWith("quit: ")) {
       return new Prompt(Point.PAGER, "", row);

@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Whether all situations of a box come to the same thing to do now. It follows the arbiter's order
@@ -59,7 +58,10 @@ final class Bounds {
     rules.look(box);
     signature.clear();
     inTheWay = null;
-    known = Arrays.stream(enough).anyMatch(q -> (box[q] & Grid.ABSENT) == 0);
+    known = false;
+    for (int question : enough) {
+      known |= (box[question] & Grid.ABSENT) == 0;
+    }
     boolean fault = blocked();
     if (inTheWay != null || fault) {
       return inTheWay == null;
@@ -176,10 +178,7 @@ final class Bounds {
   private boolean moves(Asked asked) {
     Direction way = rules.direction(asked);
     boolean free = aside(asked) == NO && rules.barred(asked, way) == NO;
-    return free
-        && (asked.target()
-            ? way != Direction.HOLD
-            : rules.sizer().correction(asked.lever(), way, 1, Optional.empty()).moves());
+    return free && (asked.target() ? way != Direction.HOLD : rules.movable(asked));
   }
 
   private void bars(Asked asked, Direction way) {
@@ -233,7 +232,7 @@ final class Bounds {
 
   /** Whether the number of positions is decided: two for strong evidence and a severe complaint. */
   private boolean sized(Asked asked) {
-    for (int line : table.doubling(asked.claim())) {
+    for (int line : table.doubling(asked)) {
       if (rules.state(line) != NO && rules.mostStrength(asked) >= Weigher.STRONG) {
         if (rules.state(line) == MAYBE) {
           return waits(rules.hinge(line));
@@ -286,14 +285,14 @@ final class Bounds {
   /** Whether the proposals by a claim are set aside. */
   private byte aside(Asked asked) {
     byte state = NO;
-    for (int line : table.settingAside(asked.claim())) {
+    for (int line : table.settingAside(asked)) {
       state = RuleStates.most(state, rules.state(line));
     }
     return state;
   }
 
   private Hinge hingeOfAside(Asked asked) {
-    for (int line : table.settingAside(asked.claim())) {
+    for (int line : table.settingAside(asked)) {
       if (rules.state(line) == MAYBE) {
         return rules.hinge(line);
       }

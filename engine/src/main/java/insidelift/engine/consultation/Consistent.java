@@ -4,7 +4,6 @@ import insidelift.shared.Vocabulary;
 import insidelift.shared.situation.Situation;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
 
 /**
  * Which answers make sense beside which others: nobody can say how bad a symptom is that is not
@@ -133,6 +132,11 @@ final class Consistent {
     if (hangsOnWater && open[water] != now[water]) {
       return false;
     }
+    return askable(question, now);
+  }
+
+  /** The same where nothing is known of what may still be answered. */
+  boolean askable(int question, int[] now) {
     return (sensible(question, now) & ~Grid.ABSENT) != 0;
   }
 
@@ -157,11 +161,7 @@ final class Consistent {
 
   /** Whether every answer of a situation makes sense beside the others. */
   boolean holds(Situation situation, Vocabulary vocabulary) {
-    Set<String> unknown = Set.of();
-    int[] point = grid.box(situation, vocabulary, unknown);
-    for (int q = 0; q < point.length; q++) {
-      point[q] = point[q] == grid.full(q) ? Grid.ABSENT : point[q];
-    }
+    int[] point = grid.point(situation, vocabulary);
     for (int q = 0; q < point.length; q++) {
       if ((point[q] & sensible(q, point)) == 0) {
         return false;

@@ -5,6 +5,7 @@ import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.Vocabulary.Value;
 import insidelift.shared.situation.Situation;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -88,6 +89,16 @@ final class Grid {
       box[place(answer.question())] = mask(answer.question(), answer.value());
     }
     return box;
+  }
+
+  /** A situation as a box of single states: whatever is open is not known. */
+  int[] point(Situation situation, Vocabulary vocabulary) {
+    int[] point = new int[full.length];
+    Arrays.fill(point, ABSENT);
+    for (Answer answer : situation.facts(vocabulary)) {
+      point[place(answer.question())] = mask(answer.question(), answer.value());
+    }
+    return point;
   }
 
   /** The situation that a box of single states is, on the kart of another one. */

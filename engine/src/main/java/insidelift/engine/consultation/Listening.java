@@ -5,7 +5,6 @@ import static insidelift.engine.consultation.RuleStates.NO;
 import static insidelift.engine.consultation.RuleStates.YES;
 
 import insidelift.engine.consultation.RuleTable.Asked;
-import insidelift.engine.consultation.RuleTable.Found;
 import insidelift.engine.consultation.RuleTable.Line;
 import insidelift.engine.consultation.RuleTable.Seen;
 import insidelift.shared.Direction;
@@ -16,6 +15,8 @@ final class Listening {
   private final RuleStates rules;
   private final RuleTable table;
   private final Line[] lines;
+  private long looked = -1;
+  private boolean alive;
 
   Listening(RuleStates rules) {
     this.rules = rules;
@@ -28,10 +29,13 @@ final class Listening {
    * while a wish or a rule that reads its finding can come true.
    */
   boolean heard(int question) {
-    boolean alive = anyAlive();
-    for (int line = 0; line < lines.length; line++) {
-      if (hangs(lines[line], question)
-          && rules.state(line) != NO
+    if (looked != rules.looks()) {
+      looked = rules.looks();
+      alive = anyAlive();
+    }
+    for (int line : table.reading(question)) {
+      if (rules.state(line) != NO
+          && hangs(lines[line], question)
           && (table.blocks(line) || (alive && listened(lines[line])))) {
         return true;
       }
@@ -80,11 +84,9 @@ final class Listening {
           return true;
         }
       }
-      for (int reader = 0; reader < lines.length; reader++) {
-        for (Found found : lines[reader].findings()) {
-          if (found.finding() == finding && rules.state(reader) != NO) {
-            return true;
-          }
+      for (int reader : table.readers(finding)) {
+        if (rules.state(reader) != NO) {
+          return true;
         }
       }
     }

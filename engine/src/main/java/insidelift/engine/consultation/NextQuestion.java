@@ -32,7 +32,7 @@ public final class NextQuestion {
   private static final int TRIED = 10;
 
   /** Boxes looked at for one choice; beyond it a question counts as worth asking. */
-  private static final int MOST_BOXES = 600;
+  private static final int MOST_BOXES = 200;
 
   /** Choices kept: going back and forth then costs nothing. */
   private static final int KEPT = 512;
@@ -68,17 +68,14 @@ public final class NextQuestion {
     this.witness = new Witness(table);
     this.read = new boolean[grid.size()];
     for (int q = 0; q < read.length; q++) {
-      int question = q;
-      read[q] =
-          Advisor.enough(grid.question(q))
-              || table.lines().stream().anyMatch(line -> line.reads(question));
+      read[q] = Advisor.enough(grid.question(q)) || table.reading(q).length > 0;
     }
     this.outcomes = outcomes(Situation.UNKNOWN);
   }
 
   private Outcomes outcomes(Situation situation) {
     RuleStates states = new RuleStates(table, new Sizer(situation.kart()));
-    return new Outcomes(advisor, grid, new Bounds(states, grid), situation);
+    return new Outcomes(new TableDecision(states, grid), new Bounds(states, grid));
   }
 
   /**
@@ -274,11 +271,8 @@ public final class NextQuestion {
   }
 
   /** What to do now in a situation of the kart that was looked at last, by the bounds. */
-  Now now(Situation situation, Set<String> skipped) {
-    int[] point = grid.box(situation, advisor.vocabulary(), skipped);
-    for (int q = 0; q < point.length; q++) {
-      point[q] = point[q] == grid.full(q) ? Grid.ABSENT : point[q];
-    }
+  Now now(Situation situation) {
+    int[] point = grid.point(situation, advisor.vocabulary());
     return outcomes.now(outcomes.of(point));
   }
 

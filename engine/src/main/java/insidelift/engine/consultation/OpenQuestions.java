@@ -31,18 +31,28 @@ public final class OpenQuestions {
 
   private final Vocabulary vocabulary;
   private final RuleIndex index;
+  private final Grid grid;
+  private final Consistent consistent;
 
   /** Questions by the given words and rules. */
   public OpenQuestions(Vocabulary vocabulary, RuleIndex index) {
     this.vocabulary = vocabulary;
     this.index = index;
+    this.grid = new Grid(vocabulary);
+    this.consistent = new Consistent(grid);
   }
 
-  /** The questions that can still matter, the most telling for the effort first. */
+  /**
+   * The questions that can still matter and make sense now, the most telling for the effort first.
+   * What was answered with "unknown" is not among them: the user has said so already.
+   */
   public List<Question> ranked(Situation situation) {
     Map<String, Double> scores = scores(situation);
+    int[] now = grid.point(situation, vocabulary);
     return vocabulary.questions().stream()
         .filter(question -> scores.containsKey(question.id()))
+        .filter(question -> !situation.declined().contains(question.id()))
+        .filter(question -> consistent.askable(grid.place(question.id()), now))
         .sorted(
             Comparator.comparingDouble(
                 (Question question) -> -scores.get(question.id()) / question.effort()))

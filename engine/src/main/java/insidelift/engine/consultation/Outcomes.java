@@ -1,23 +1,20 @@
 package insidelift.engine.consultation;
 
-import insidelift.shared.situation.Situation;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * What to do now in any situation of one kart, numbered. The rules themselves are asked only once
- * for each way in which they can speak; the rest is looked up. Not for several threads.
+ * What to do now in any situation of one kart, numbered. It is worked out only once for each way in
+ * which the rules can speak; the rest is looked up. Not for several threads.
  */
 final class Outcomes {
 
   /** How many ways of speaking are kept: far more than one consultation meets, under 10 MB. */
   private static final int KEPT = 20_000;
 
-  private final Advisor advisor;
-  private final Grid grid;
-  private final Situation kart;
+  private final TableDecision decision;
   private final Bounds bounds;
   private final Map<Now, Integer> numbers = new HashMap<>();
   private final Map<BitSet, Integer> known =
@@ -30,11 +27,9 @@ final class Outcomes {
         }
       };
 
-  Outcomes(Advisor advisor, Grid grid, Bounds bounds, Situation kart) {
-    this.advisor = advisor;
-    this.grid = grid;
+  Outcomes(TableDecision decision, Bounds bounds) {
+    this.decision = decision;
     this.bounds = bounds;
-    this.kart = kart;
   }
 
   /** The number of what all situations of a box come to; -1 if they do not come to one thing. */
@@ -45,7 +40,7 @@ final class Outcomes {
     BitSet signature = bounds.signature();
     Integer number = known.get(signature);
     if (number == null) {
-      Now now = Now.of(advisor.decide(grid.situation(representative(box), kart))).toDo();
+      Now now = Now.of(decision.decide(representative(box))).toDo();
       number = numbers.computeIfAbsent(now, key -> numbers.size());
       known.put(signature, number);
     }

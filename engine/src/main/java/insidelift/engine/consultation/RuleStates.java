@@ -7,6 +7,7 @@ import insidelift.engine.consultation.RuleTable.Line;
 import insidelift.engine.consultation.RuleTable.Piece;
 import insidelift.engine.consultation.RuleTable.Proposed;
 import insidelift.engine.consultation.RuleTable.Seen;
+import insidelift.engine.sizing.Sized;
 import insidelift.engine.sizing.Sizer;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
@@ -18,6 +19,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Which rules speak in all situations of a box, in none, or in some. Evidence is kept as an
@@ -43,16 +45,26 @@ final class RuleStates {
   private final Bar[] bars;
   private final Map<Lever, int[]> fewer = new EnumMap<>(Lever.class);
   private final Line[] lines;
+  private final Seen[][] answers;
+  private final Direction[] ways;
+  private final Direction[] fewerWays;
+  private final boolean[] changedByFewer;
+  private final boolean[] movable;
   private final byte[] states;
   private final byte[] known;
   private final int[] least;
   private final int[] most;
   private int[] box = new int[0];
+  private long looks;
 
   RuleStates(RuleTable table, Sizer sizer) {
     this.table = table;
     this.sizer = sizer;
     this.lines = table.lines().toArray(Line[]::new);
+    this.answers =
+        table.lines().stream()
+            .map(line -> line.answers().toArray(Seen[]::new))
+            .toArray(Seen[][]::new);
     this.states = new byte[lines.length];
     this.known = new byte[table.findings()];
     this.least = new int[table.findings()];
@@ -69,6 +81,12 @@ final class RuleStates {
       }
     }
     this.bars = found.toArray(Bar[]::new);
+    int wishes = table.asked().size();
+    this.ways = new Direction[wishes];
+    this.fewerWays = new Direction[wishes];
+    this.changedByFewer = new boolean[wishes];
+    this.movable = new boolean[wishes];
+    table.asked().forEach(this::size);
     for (Lever lever : Lever.values()) {
       fewer.put(
           lever,
@@ -79,11 +97,32 @@ final class RuleStates {
     }
   }
 
+  /** Sizes hang on the kart only, so they are worked out once. */
+  private void size(Asked asked) {
+    int place = asked.place();
+    if (asked.target()) {
+      Sized whole = sizer.target(asked.lever(), asked.column(), false);
+      Sized less = sizer.target(asked.lever(), asked.column(), true);
+      ways[place] = whole.direction();
+      fewerWays[place] = less.direction();
+      changedByFewer[place] = !whole.equals(less);
+    } else {
+      movable[place] =
+          sizer.correction(asked.lever(), asked.direction(), 1, Optional.empty()).moves();
+    }
+  }
+
   /** Turns to a box. */
   void look(int[] at) {
+    looks++;
     box = at;
     Arrays.fill(states, NOT_LOOKED_AT);
     Arrays.fill(known, NOT_LOOKED_AT);
+  }
+
+  /** How many boxes have been looked at: what was found for one is not true of the next. */
+  long looks() {
+    return looks;
   }
 
   RuleTable table() {
@@ -96,14 +135,14 @@ final class RuleStates {
 
   byte state(int line) {
     if (states[line] == NOT_LOOKED_AT) {
-      states[line] = state(lines[line]);
+      states[line] = state(lines[line], answers[line]);
     }
     return states[line];
   }
 
-  private byte state(Line line) {
+  private byte state(Line line, Seen[] answers) {
     byte state = YES;
-    for (Seen seen : line.answers()) {
+    for (Seen seen : answers) {
       state = least(state, seen(seen));
       if (state == NO) {
         return NO;
@@ -125,16 +164,21 @@ final class RuleStates {
   }
 
   byte seen(Seen seen) {
+    int[] questions = seen.questions();
+    int[] masks = seen.masks();
     byte state = NO;
-    for (int i = 0; i < seen.questions().length && state != YES; i++) {
-      state = most(state, seen(seen, i));
+    for (int i = 0; i < questions.length && state != YES; i++) {
+      state = most(state, state(box[questions[i]], masks[i]));
     }
     return flip(state, seen.absent());
   }
 
   byte seen(Seen seen, int i) {
-    int possible = box[seen.questions()[i]];
-    int fitting = possible & seen.masks()[i];
+    return state(box[seen.questions()[i]], seen.masks()[i]);
+  }
+
+  private static byte state(int possible, int mask) {
+    int fitting = possible & mask;
     return fitting == 0 ? NO : fitting == possible ? YES : MAYBE;
   }
 
@@ -236,13 +280,13 @@ final class RuleStates {
       return asked.direction();
     }
     byte less = fewer(asked.lever());
-    Direction way = sizer.target(asked.lever(), asked.column(), less == YES).direction();
-    boolean either =
-        less == MAYBE
-            && !sizer
-                .target(asked.lever(), asked.column(), true)
-                .equals(sizer.target(asked.lever(), asked.column(), false));
-    return either ? null : way;
+    boolean either = less == MAYBE && changedByFewer[asked.place()];
+    return either ? null : (less == YES ? fewerWays : ways)[asked.place()];
+  }
+
+  /** Whether a move by one position that way is a move at all on this kart. */
+  boolean movable(Asked asked) {
+    return movable[asked.place()];
   }
 
   byte fewer(Lever lever) {

@@ -18,6 +18,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
  * The rules that can change what to do now, read off the index into a form that bounds can be
@@ -99,6 +101,7 @@ final class RuleTable {
 
   /** A wish that a rule makes: {@code finding} is -1 where its strength is no finding's. */
   record Asked(
+      int place,
       int line,
       String claim,
       Lever lever,
@@ -117,8 +120,10 @@ final class RuleTable {
   private final Piece[][][] evidence;
   private final List<Asked> asked = new ArrayList<>();
   private final Map<String, List<Integer>> byVerb = new HashMap<>();
-  private final Map<String, List<Integer>> setAside = new HashMap<>();
-  private final Map<String, List<Integer>> doubled = new HashMap<>();
+  private final int[][] settingAside;
+  private final int[][] doubling;
+  private final int[][] reading;
+  private final int[][] readers;
   private final Grid grid;
 
   RuleTable(RuleIndex index, Grid grid) {
@@ -140,6 +145,19 @@ final class RuleTable {
       for (Act act : lines.get(i).acts()) {
         read(i, act, pieces);
       }
+    }
+    this.settingAside = naming("setsAside");
+    this.doubling = naming("doubles");
+    this.reading = new int[grid.size()][];
+    for (int q = 0; q < reading.length; q++) {
+      int question = q;
+      reading[q] = where(line -> line.reads(question));
+    }
+    this.readers = new int[findings.size()][];
+    for (int f = 0; f < readers.length; f++) {
+      int finding = f;
+      readers[f] =
+          where(line -> line.findings().stream().anyMatch(found -> found.finding() == finding));
     }
     this.evidence = new Piece[findings.size()][][];
     for (int f = 0; f < evidence.length; f++) {
@@ -184,14 +202,42 @@ final class RuleTable {
     return with("check").contains(line);
   }
 
-  /** The rules that set a claim aside. */
-  List<Integer> settingAside(String claim) {
-    return setAside.getOrDefault(claim, List.of());
+  /** The rules that set the claim of a wish aside. */
+  int[] settingAside(Asked wish) {
+    return settingAside[wish.place()];
   }
 
-  /** The rules that double a claim's corrections. */
-  List<Integer> doubling(String claim) {
-    return doubled.getOrDefault(claim, List.of());
+  /** The rules that double the corrections by the claim of a wish. */
+  int[] doubling(Asked wish) {
+    return doubling[wish.place()];
+  }
+
+  /** The rules that read a question. */
+  int[] reading(int question) {
+    return reading[question];
+  }
+
+  /** The rules that read a finding. */
+  int[] readers(int finding) {
+    return readers[finding];
+  }
+
+  /** For each wish, the rules with an act of that verb that names its claim. */
+  private int[][] naming(String verb) {
+    int[][] naming = new int[asked.size()][];
+    for (Asked wish : asked) {
+      naming[wish.place()] =
+          where(
+              line ->
+                  line.acts().stream()
+                      .anyMatch(
+                          act -> act.verb().equals(verb) && act.words().contains(wish.claim())));
+    }
+    return naming;
+  }
+
+  private int[] where(Predicate<Line> wanted) {
+    return IntStream.range(0, lines.size()).filter(i -> wanted.test(lines.get(i))).toArray();
   }
 
   /** Whether a rule reads nothing but the safety checks. */
@@ -209,6 +255,7 @@ final class RuleTable {
     if (target || correction || undo || act.verb().equals("carryOn")) {
       asked.add(
           new Asked(
+              asked.size(),
               line,
               rule.note(),
               lever(words.get(0)),
@@ -229,10 +276,6 @@ final class RuleTable {
           .computeIfAbsent(finding(act.words().get(0)), key -> new LinkedHashMap<>())
           .computeIfAbsent(observation(lines.get(line)), key -> new ArrayList<>())
           .add(new Piece(line, Integer.parseInt(act.words().get(1))));
-    } else if (act.verb().equals("setsAside") || act.verb().equals("doubles")) {
-      Map<String, List<Integer>> named = act.verb().equals("doubles") ? doubled : setAside;
-      act.words()
-          .forEach(claim -> named.computeIfAbsent(claim, key -> new ArrayList<>()).add(line));
     }
   }
 
@@ -245,7 +288,7 @@ final class RuleTable {
   }
 
   /** What evidence rests on: the last answer among the premises, as the ledger has it. */
-  private String observation(Line line) {
+  String observation(Line line) {
     int[] last = new int[0];
     for (Seen seen : line.answers()) {
       last = seen.absent() ? last : seen.questions();

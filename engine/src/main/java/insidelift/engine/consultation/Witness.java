@@ -7,6 +7,7 @@ import insidelift.engine.consultation.RuleTable.Piece;
 import insidelift.engine.consultation.RuleTable.Proposed;
 import insidelift.engine.consultation.RuleTable.Seen;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -29,22 +30,15 @@ final class Witness {
    */
   List<int[]> of(int question, int[] box, int[] now) {
     List<int[]> points = new ArrayList<>();
-    for (Line line : table.lines()) {
-      if (line.reads(question)) {
-        List<Integer> findings =
-            line.acts().stream()
-                .filter(act -> act.verb().equals("evidence"))
-                .map(act -> table.finding(act.words().get(0)))
-                .toList();
-        if (findings.isEmpty()) {
-          add(line, null, box, now, points);
-        }
-        for (Line reader : table.lines()) {
-          if (reader.findings().stream().anyMatch(found -> findings.contains(found.finding()))) {
-            add(line, reader, box, now, points);
-          }
-        }
+    for (int reading : table.reading(question)) {
+      Line line = table.lines().get(reading);
+      if (line.evidence().isEmpty()) {
+        add(line, null, box, now, points);
       }
+      line.evidence().stream()
+          .flatMapToInt(finding -> Arrays.stream(table.readers(finding)))
+          .distinct()
+          .forEach(reader -> add(line, table.lines().get(reader), box, now, points));
     }
     return points;
   }

@@ -1,0 +1,74 @@
+package insidelift.console;
+
+import insidelift.console.NotesCommand.NoteText;
+import insidelift.engine.notes.NoteBook;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.Vocabulary.Question;
+import java.util.Optional;
+
+/**
+ * Asks like another asker, and meanwhile answers whatever the user asks in return: what a word
+ * means, how to answer, why, how, what if.
+ */
+final class Answering implements Asker {
+
+  private final Asker asker;
+  private final Screen screen;
+  private final Talk talk;
+  private final Vocabulary vocabulary;
+  private final NoteBook notes;
+
+  Answering(Asker asker, Screen screen, Talk talk, Vocabulary vocabulary, NoteBook notes) {
+    this.asker = asker;
+    this.screen = screen;
+    this.talk = talk;
+    this.vocabulary = vocabulary;
+    this.notes = notes;
+  }
+
+  @Override
+  public Reply ask(Choices choices) throws Left {
+    Optional<Question> question = vocabulary.question(choices.label());
+    while (true) {
+      Reply reply = asker.ask(choices);
+      if (reply instanceof Reply.Explain && question.isPresent()) {
+        explain(question.get());
+      } else if (reply instanceof Reply.Help) {
+        help();
+      } else if (reply instanceof Reply.Inquiry inquiry) {
+        talk.answer(inquiry.line(), question);
+      } else {
+        return reply;
+      }
+    }
+  }
+
+  private void explain(Question question) throws Left {
+    Text text = new Text(screen.width());
+    for (String note : question.notes()) {
+      NoteText.write(notes.note(note), notes, text);
+    }
+    screen.read(text.lines());
+    screen.say("");
+  }
+
+  private void help() {
+    screen.say(
+        new Text(screen.width())
+            .heading("How to answer")
+            .item("  ", "a number or the first letters: that choice")
+            .item("  ", "0 or u: I do not know (that is an answer too)")
+            .item("  ", "?: what the words mean")
+            .item("  ", "back: one step back; review: all answers, to change any")
+            .item(
+                "  ",
+                "a sentence, as in pushes mid corner, lots of rubber down: it is read back and"
+                    + " counts once you confirm it")
+            .item("  ", "why: what this answer is for; how camber: what speaks for and against")
+            .item("  ", "why not caster more: what stands in the way")
+            .item("  ", "what if water=wet: what would be different; rule NAME: a rule in words")
+            .item("  ", "Ctrl-C: leave at once; Ctrl-D at an empty line: leave")
+            .line("")
+            .lines());
+  }
+}

@@ -1,0 +1,162 @@
+package insidelift.console;
+
+import insidelift.engine.consultation.Explanation;
+import insidelift.engine.consultation.Session;
+import insidelift.shared.Direction;
+import insidelift.shared.Lever;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.Vocabulary.Question;
+import insidelift.shared.advice.Advice.Suggestion;
+import insidelift.shared.situation.Printable;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What the user may ask the program in return, at any prompt: {@code why}, {@code how}, {@code why
+ * not}, {@code rule} and {@code what if}. Nothing that is asked changes what is known.
+ */
+final class Inquiries {
+
+  private final Session session;
+  private final Vocabulary vocabulary;
+
+  Inquiries(Session session, Vocabulary vocabulary) {
+    this.session = session;
+    this.vocabulary = vocabulary;
+  }
+
+  /** Whether a line asks something in return. */
+  static boolean recognises(String line) {
+    List<String> words = words(line);
+    String first = words.get(0);
+    return first.equals("why")
+        || first.equals("how")
+        || (first.equals("rule") && words.size() > 1)
+        || (first.equals("what") && words.size() > 1 && words.get(1).equals("if"));
+  }
+
+  /**
+   * The answer to what a line asks.
+   *
+   * @param line a line that is recognised
+   * @param current the question that stands open, if one does
+   */
+  List<String> answer(String line, Optional<Question> current) {
+    List<String> words = words(line);
+    List<String> rest = words.subList(1, words.size());
+    return switch (words.get(0)) {
+      case "why" ->
+          rest.isEmpty()
+              ? current.map(this::why).orElseGet(this::how)
+              : rest.get(0).equals("not") ? whyNot(rest.subList(1, rest.size())) : why(rest);
+      case "how" -> rest.isEmpty() ? how() : how(String.join(" ", rest));
+      case "rule" -> rule(String.join(" ", rest));
+      default -> whatIf(rest.subList(1, rest.size()));
+    };
+  }
+
+  private static List<String> words(String line) {
+    return Arrays.asList(line.strip().toLowerCase(Locale.ROOT).split("\\s+", -1));
+  }
+
+  private List<String> why(List<String> words) {
+    String id = String.join(" ", words);
+    return vocabulary
+        .question(id)
+        .map(this::why)
+        .orElseGet(() -> List.of("There is no question " + Printable.quoted(id) + "."));
+  }
+
+  private List<String> why(Question question) {
+    return explanation().why(question.id()).lines();
+  }
+
+  /** Every lever that is spoken of, and where to ask on. */
+  private List<String> how() {
+    List<String> lines = new ArrayList<>();
+    List<Lever> levers =
+        session.advice().suggestions().stream().map(Suggestion::lever).distinct().toList();
+    for (Lever lever : levers.isEmpty() ? List.of(Lever.values()) : levers) {
+      lines.addAll(explanation().how(lever.id()).lines());
+    }
+    String findings =
+        session.advice().findings().stream()
+            .map(finding -> finding.id())
+            .collect(Collectors.joining(", "));
+    if (!findings.isEmpty()) {
+      lines.add("What it found: " + findings + ". Ask as in: how " + findings.split(",", 2)[0]);
+    }
+    return lines;
+  }
+
+  private List<String> how(String id) {
+    boolean known =
+        vocabulary.finding(id).isPresent()
+            || Stream.of(Lever.values()).anyMatch(lever -> lever.id().equals(id));
+    return known
+        ? explanation().how(id).lines()
+        : List.of(
+            Printable.quoted(id) + " is no finding and no lever. Type how alone to see them.");
+  }
+
+  private List<String> whyNot(List<String> words) {
+    Optional<Lever> lever =
+        Stream.of(Lever.values()).filter(one -> words.contains(one.id())).findFirst();
+    List<Direction> ways =
+        Stream.of(Direction.MORE, Direction.LESS).filter(way -> words.contains(way.id())).toList();
+    int understood = (lever.isPresent() ? 1 : 0) + ways.size();
+    if (lever.isEmpty() || understood != words.size()) {
+      return List.of("Say it like this: why not camber more, or: why not caster less.");
+    }
+    List<String> lines = new ArrayList<>();
+    for (Direction way : ways.isEmpty() ? List.of(Direction.MORE, Direction.LESS) : ways) {
+      lines.addAll(explanation().whyNot(lever.get(), way).lines());
+    }
+    return lines;
+  }
+
+  private List<String> rule(String id) {
+    try {
+      return explanation().rule(id).lines();
+    } catch (IllegalArgumentException e) {
+      return List.of(
+          "There is no rule " + Printable.quoted(id) + ". The answers to how name the rules.");
+    }
+  }
+
+  private List<String> whatIf(List<String> words) {
+    Map<String, String> answers = new LinkedHashMap<>();
+    for (String word : String.join(" ", words).split("[ ,;]+", -1)) {
+      if (word.isEmpty()) {
+        continue;
+      }
+      String[] parts = word.split("=", -1);
+      Optional<Question> question = vocabulary.question(parts[0]);
+      if (parts.length != 2) {
+        return List.of("Say it like this: what if water=wet");
+      }
+      if (question.isEmpty()) {
+        return List.of("There is no question " + Printable.quoted(parts[0]) + ".");
+      }
+      List<String> values = question.get().values().stream().map(value -> value.id()).toList();
+      if (!values.contains(parts[1]) && !parts[1].equals(Vocabulary.UNKNOWN)) {
+        return List.of(parts[0] + " takes " + String.join(", ", values) + " or unknown.");
+      }
+      answers.put(parts[0], parts[1]);
+    }
+    return answers.isEmpty()
+        ? List.of("Say it like this: what if water=wet")
+        : explanation().whatIf(answers).lines();
+  }
+
+  private Explanation explanation() {
+    return session.explain();
+  }
+}

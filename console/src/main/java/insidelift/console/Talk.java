@@ -1,0 +1,133 @@
+package insidelift.console;
+
+import insidelift.engine.consultation.Session;
+import insidelift.engine.speech.Heard;
+import insidelift.engine.speech.Heard.Proposal;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.Vocabulary.Question;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * What can be said at any prompt beside its own answers: a question in return, or what was seen and
+ * felt in a sentence. A sentence is read back and counts only once it has been confirmed.
+ */
+final class Talk {
+
+  /** The name of the step that notes what was told in a sentence. */
+  static final String STEP = "told";
+
+  /** What became of a line. */
+  enum Outcome {
+    /** It was neither a question in return nor a fact. */
+    NOT_UNDERSTOOD,
+    /** It was dealt with, and nothing new is known. */
+    ANSWERED,
+    /** Something new is known. */
+    NOTED
+  }
+
+  private final Screen screen;
+  private final Session session;
+  private final Vocabulary vocabulary;
+  private final Inquiries inquiries;
+
+  Talk(Screen screen, Session session, Vocabulary vocabulary) {
+    this.screen = screen;
+    this.session = session;
+    this.vocabulary = vocabulary;
+    this.inquiries = new Inquiries(session, vocabulary);
+  }
+
+  /** Deals with a line that is no answer to what was asked. */
+  Outcome hear(String line, Optional<Question> current) throws Left {
+    if (Inquiries.recognises(line)) {
+      answer(line, current);
+      return Outcome.ANSWERED;
+    }
+    return isSentence(line) ? told(line) : Outcome.NOT_UNDERSTOOD;
+  }
+
+  /** Whether a line says something that was seen or felt, or something that is better asked. */
+  static boolean isSentence(String line) {
+    if (line.chars().noneMatch(Character::isLetter)) {
+      return false;
+    }
+    Heard heard = Heard.hear(line);
+    return !heard.proposed().isEmpty() || !heard.refused().isEmpty();
+  }
+
+  /** Answers a question in return. */
+  void answer(String line, Optional<Question> current) throws Left {
+    screen.say("");
+    screen.read(inquiries.answer(line, current));
+    screen.say("");
+  }
+
+  /** Reads back what was understood of a sentence, and notes what is confirmed. */
+  Outcome told(String line) throws Left {
+    Heard heard = Heard.hear(line);
+    List<Proposal> proposed =
+        heard.proposed().stream()
+            .filter(one -> !session.situation().answer(one.question()).equals(value(one)))
+            .toList();
+    Text text = new Text(screen.width()).line("").line("Understood:");
+    int number = 1;
+    for (Proposal one : proposed) {
+      text.item("%3d  ".formatted(number++), words(one));
+    }
+    if (proposed.isEmpty()) {
+      text.item("  ", "nothing that is not known already");
+    }
+    heard
+        .refused()
+        .forEach(one -> text.item("  left out: ", "\"%s\": %s".formatted(one.words(), one.why())));
+    heard.notUnderstood().forEach(words -> text.item("  not understood: ", '"' + words + '"'));
+    screen.say(text.lines());
+    return proposed.isEmpty() ? Outcome.ANSWERED : confirmed(proposed);
+  }
+
+  private Outcome confirmed(List<Proposal> proposed) throws Left {
+    String ask =
+        proposed.size() == 1
+            ? "Press Enter if that is right, or type n: "
+            : "Press Enter if that is right, n for none, or the numbers of what is right: ";
+    while (true) {
+      String line = screen.ask(ask, List.of("n")).toLowerCase(Locale.ROOT);
+      if (line.equals("n") || line.equals("no")) {
+        screen.say("Nothing noted.");
+        return Outcome.ANSWERED;
+      }
+      List<String> yes = List.of("y", "yes");
+      Optional<List<Integer>> numbers = Numbers.of(yes.contains(line) ? "" : line, proposed.size());
+      if (numbers.isPresent()) {
+        List<Proposal> right = new ArrayList<>();
+        numbers.get().forEach(number -> right.add(proposed.get(number - 1)));
+        session.begin(STEP);
+        (right.isEmpty() ? proposed : right)
+            .forEach(one -> session.note(one.question(), one.value()));
+        return Outcome.NOTED;
+      }
+    }
+  }
+
+  private String words(Proposal one) {
+    Question question = vocabulary.question(one.question()).orElseThrow();
+    String before =
+        session
+            .situation()
+            .answer(one.question())
+            .flatMap(question::value)
+            .map(value -> "; until now: " + value.words())
+            .orElse("");
+    return "%s: %s (from \"%s\"%s)"
+        .formatted(
+            one.question(), question.value(one.value()).orElseThrow().words(), one.words(), before);
+  }
+
+  private static Optional<String> value(Proposal one) {
+    return Optional.of(one.value());
+  }
+}
