@@ -26,13 +26,19 @@ final class Screen implements AutoCloseable {
   private Runnable farewell = () -> {};
   // A dumb terminal hears no Ctrl-C itself; then Java ends the program, and this says the last
   // line.
-  private final Thread ending = new Thread(() -> farewell.run());
+  private final Thread ending = new Thread(this::end);
 
   private Screen(Terminal terminal, boolean keys) {
     this.terminal = terminal;
     this.attributes = terminal.getAttributes();
     this.glyphs = Glyphs.forOutput(terminal.encoding());
     this.keys = keys;
+  }
+
+  private void end() {
+    terminal.writer().println();
+    farewell.run();
+    terminal.writer().flush();
   }
 
   /** Opens the terminal, with single keys where it has them and the user can see a redraw. */
@@ -135,9 +141,7 @@ final class Screen implements AutoCloseable {
         Terminal.Signal.INT,
         signal -> {
           terminal.setAttributes(attributes);
-          terminal.writer().println();
-          farewell.run();
-          terminal.writer().flush();
+          end();
           // Leaving at once is the promise; everything worth keeping is on disk already.
           Runtime.getRuntime().halt(Insidelift.INTERRUPTED);
         });

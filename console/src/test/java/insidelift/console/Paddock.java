@@ -129,7 +129,7 @@ final class Paddock implements AutoCloseable {
     pump.setDaemon(true);
     pump.start();
     if (how.shell) {
-      waitFor("ready> ").type("'" + launcher + "'" + ENTER);
+      waitFor("ready>").type("'" + launcher + "'" + ENTER);
     }
   }
 
