@@ -43,7 +43,7 @@ public final class LogExport {
           .addObject()
           .put("record", line.number())
           .put("at", line.at())
-          .put("kind", EntryJson.kind(line.entry()))
+          .put("kind", EntryJson.kind(line.held().kind()))
           .set("entry", EntryJson.write(line.entry()));
     }
     ArrayNode notices = all.putArray("notices");
@@ -195,7 +195,8 @@ public final class LogExport {
     Csv csv = new Csv("correction", "at", "of", "kind", "reason");
     for (Line line : book.lines()) {
       if (line.entry() instanceof Correction correction) {
-        String kind = correction.now().map(EntryJson::kind).orElse("withdrawn");
+        String kind =
+            correction.now().map(now -> EntryJson.kind(now.getClass())).orElse("withdrawn");
         csv.row(List.of(line.number(), line.at(), correction.of(), kind, correction.reason()));
       }
     }

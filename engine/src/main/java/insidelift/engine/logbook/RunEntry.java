@@ -57,6 +57,10 @@ public record RunEntry(
         .numbers()
         .forEach(
             (key, value) -> LogLimits.number(LogLimits.word("numbers", key), value, 0, 1e6, ""));
+    if (situation.declined().size() > LogLimits.ANSWERS) {
+      throw new RefusedEntryException("unknown", "there are more than " + LogLimits.ANSWERS);
+    }
+    situation.declined().forEach(question -> LogLimits.word("unknown", question));
     settings =
         Collections.unmodifiableMap(new LinkedHashMap<>(LogLimits.words("settings", settings)));
     advice = List.copyOf(advice);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import insidelift.shared.situation.JsonPlace;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -46,7 +47,9 @@ class LogExportTest {
     assertThat(json.get("asWritten")).hasSize(lines.size());
     for (int i = 0; i < lines.size(); i++) {
       JsonNode written = json.get("asWritten").get(i);
-      assertThat(EntryJson.read(written.get("kind").textValue(), Place.line(written.get("entry"))))
+      assertThat(
+              EntryJson.read(
+                  written.get("kind").textValue(), JsonPlace.whole(written.get("entry"))))
           .isEqualTo(lines.get(i).entry());
     }
   }
