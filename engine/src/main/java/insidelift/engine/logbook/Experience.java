@@ -20,7 +20,8 @@ import java.util.Optional;
  */
 public final class Experience {
 
-  private record Advised(String claim, Lever lever, Direction direction) {}
+  /** A piece of advice, whenever it was given. */
+  record Advised(String claim, Lever lever, Direction direction) {}
 
   private final Optional<Logbook> book;
 

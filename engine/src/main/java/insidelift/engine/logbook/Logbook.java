@@ -134,6 +134,14 @@ public final class Logbook {
     return driven.stream().max(Comparator.comparing(Driven::number)).flatMap(r -> run(r.number()));
   }
 
+  /** The last run of a kart, whoever drove and wherever, that is not after a date. */
+  Optional<Numbered<RunEntry>> lastOf(int kart, LocalDate date) {
+    return driven.stream()
+        .filter(run -> run.key().kart() == kart && !run.date().isAfter(date))
+        .reduce((one, later) -> later)
+        .flatMap(run -> run(run.number()));
+  }
+
   private List<Driven> drivenOn(int day) {
     return byDay.getOrDefault(day, List.of());
   }

@@ -93,6 +93,22 @@ public record RunEntry(
         "");
   }
 
+  /** The same run of another kart or driver. */
+  public RunEntry drivenBy(int otherKart, int otherDriver) {
+    return new RunEntry(
+        day,
+        otherKart,
+        otherDriver,
+        runOfDay,
+        situation,
+        settings,
+        advice,
+        laps,
+        tyres,
+        feel,
+        said);
+  }
+
   /** The same run with the set-up and the answers. */
   public RunEntry with(Situation known) {
     return new RunEntry(
