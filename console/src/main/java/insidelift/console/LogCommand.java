@@ -75,12 +75,14 @@ final class LogCommand extends LogReading {
   /** One run. */
   @Command(name = "run", mixinStandardHelpOptions = true, header = "One run, whole.")
   static final class Run extends LogReading {
-    @Parameters(paramLabel = "N", description = "the run's number, as the day's table has it")
-    private int number;
+    @Parameters(
+        paramLabel = "N",
+        description = "the run's number (rec in the day's table), or \"last\"")
+    private String number;
 
     @Override
     List<String> lines(Path folder, Logbook book) throws LogbookProblem {
-      return LogTables.run(book, number);
+      return LogTables.run(book, LogCorrect.run(book, number));
     }
   }
 

@@ -1,8 +1,10 @@
 package insidelift.console;
 
 import insidelift.engine.logbook.Pressures;
+import insidelift.shared.Degrees;
 import insidelift.shared.situation.EdgeTemperatures;
 import insidelift.shared.situation.Printable;
+import insidelift.shared.situation.Sides;
 import java.util.Arrays;
 import picocli.CommandLine.TypeConversionException;
 
@@ -12,8 +14,9 @@ final class Measures {
   private Measures() {}
 
   /** Left and right; one number stands for both. */
-  static double[] sides(String text) {
-    return numbers(text, 2, "a number such as -0.5, or left/right such as -0.5/-0.25");
+  static Sides sides(String text) {
+    double[] sides = numbers(text, 2, "a number such as -0.5, or left/right such as -0.5/-0.25");
+    return new Sides(Degrees.of(sides[0]), Degrees.of(sides[1]));
   }
 
   /** The four tyres; one number stands for all. */

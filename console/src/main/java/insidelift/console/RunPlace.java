@@ -4,15 +4,31 @@ import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.Numbered;
 import insidelift.engine.logbook.RunEntry;
 import insidelift.shared.situation.Printable;
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToIntFunction;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
 
 /** Who drove which kart, where and when; what is left out is as in the run written last. */
 final class RunPlace {
+
+  /** A date. */
+  static final class Date implements ITypeConverter<LocalDate> {
+    @Override
+    public LocalDate convert(String text) {
+      try {
+        return LocalDate.parse(text);
+      } catch (DateTimeException e) {
+        throw new TypeConversionException(
+            Printable.quoted(text) + " is not a date such as 2026-04-12");
+      }
+    }
+  }
 
   @Option(names = "--kart", paramLabel = "NAME", description = "the kart")
   private String kart;

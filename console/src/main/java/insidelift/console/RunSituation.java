@@ -19,9 +19,9 @@ import picocli.CommandLine.Option;
 final class RunSituation {
 
   /** Left and right. */
-  static final class Pair implements ITypeConverter<double[]> {
+  static final class Pair implements ITypeConverter<Sides> {
     @Override
-    public double[] convert(String text) {
+    public Sides convert(String text) {
       return Measures.sides(text);
     }
   }
@@ -43,14 +43,14 @@ final class RunSituation {
       paramLabel = "DEGREES",
       converter = Pair.class,
       description = "camber: one for both sides, or LEFT/RIGHT")
-  private double[] camber;
+  private Sides camber;
 
   @Option(
       names = "--caster",
       paramLabel = "DEGREES",
       converter = Pair.class,
       description = "caster from your own neutral: one for both sides, or LEFT/RIGHT")
-  private double[] caster;
+  private Sides caster;
 
   @Option(names = "--absolute", description = "--caster is absolute, not from neutral")
   private boolean absolute;
@@ -107,18 +107,19 @@ final class RunSituation {
         });
     ObjectNode kart = json.putObject("kart");
     if (camber != null) {
-      kart.putObject("camber").put("left", camber[0]).put("right", camber[1]);
+      put(kart.putObject("camber"), camber);
     }
     if (caster != null) {
-      kart.putObject("caster")
-          .put("left", caster[0])
-          .put("right", caster[1])
-          .put("reference", absolute ? "absolute" : "neutral");
+      put(kart.putObject("caster"), caster).put("reference", absolute ? "absolute" : "neutral");
     }
     try {
       return reader.read(json.toString());
     } catch (CaseProblem e) {
       throw new IllegalArgumentException(Printable.shown(String.valueOf(e.getMessage()), 400), e);
     }
+  }
+
+  private static ObjectNode put(ObjectNode json, Sides sides) {
+    return json.put("left", sides.left().value()).put("right", sides.right().value());
   }
 }

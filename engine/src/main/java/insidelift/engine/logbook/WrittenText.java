@@ -78,8 +78,16 @@ public final class WrittenText {
         + " driven by "
         + Plain.line(book.name(run.driver()))
         + ", with "
-        + (run.laps().size() == 1 ? "1 lap" : run.laps().size() + " laps")
+        + laps(run.laps().size())
         + (best.isPresent() ? " (best " + Plain.fixed(best.getAsDouble(), 3) + ")" : "")
         + ",";
+  }
+
+  private static String laps(int count) {
+    return switch (count) {
+      case 0 -> "no laps yet";
+      case 1 -> "1 lap";
+      default -> count + " laps";
+    };
   }
 }
