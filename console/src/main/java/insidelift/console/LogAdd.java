@@ -101,7 +101,11 @@ final class LogAdd implements Runnable {
   static final class Day extends LogWriting {
     @Mixin private RunPlace place;
 
-    @Option(names = "--date", paramLabel = "DATE", converter = RunPlace.Date.class, description = "as in 2026-04-12; else today")
+    @Option(
+        names = "--date",
+        paramLabel = "DATE",
+        converter = RunPlace.Date.class,
+        description = "as in 2026-04-12; else today")
     private LocalDate date;
 
     @Option(names = "--note", paramLabel = "TEXT", description = "what the day is")
@@ -131,7 +135,11 @@ final class LogAdd implements Runnable {
   static final class Run extends LogWriting {
     @Mixin private RunPlace place;
 
-    @Option(names = "--date", paramLabel = "DATE", converter = RunPlace.Date.class, description = "as in 2026-04-12; else today")
+    @Option(
+        names = "--date",
+        paramLabel = "DATE",
+        converter = RunPlace.Date.class,
+        description = "as in 2026-04-12; else today")
     private LocalDate date;
 
     @Mixin private RunFacts facts;

@@ -162,7 +162,11 @@ final class LogCorrect implements Runnable {
   /** A day. */
   @Command(name = "day", mixinStandardHelpOptions = true, header = "Corrects a day.")
   static final class Day extends Correcting {
-    @Option(names = "--date", paramLabel = "DATE", converter = RunPlace.Date.class, description = "as in 2026-04-12")
+    @Option(
+        names = "--date",
+        paramLabel = "DATE",
+        converter = RunPlace.Date.class,
+        description = "as in 2026-04-12")
     private LocalDate date;
 
     @Option(names = "--track", paramLabel = "NAME", description = "the track")

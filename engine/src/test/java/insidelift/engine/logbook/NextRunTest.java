@@ -42,10 +42,7 @@ class NextRunTest {
     assertThat(next.run().situation().kart()).isEqualTo(before.situation().kart());
     assertThat(next.run().settings()).isEqualTo(before.settings());
     assertThat(next.run())
-        .isEqualTo(
-            Entries.run(2)
-                .with(next.run().situation())
-                .withSettings(before.settings()));
+        .isEqualTo(Entries.run(2).with(next.run().situation()).withSettings(before.settings()));
     assertThat(next.run().situation().answers()).isEmpty();
   }
 
@@ -77,8 +74,7 @@ class NextRunTest {
     assertThat(WrittenText.added(book, short1, 2))
         .containsExactly("The kart Heron 7 (record 2) is on disk (d/logbook.jsonl).");
     assertThat(WrittenText.added(book, short1, 5))
-        .containsExactly(
-            "Day 5, 12 April 2026 at Larkmoor Bowl, is on disk (d/logbook.jsonl).");
+        .containsExactly("Day 5, 12 April 2026 at Larkmoor Bowl, is on disk (d/logbook.jsonl).");
     assertThat(WrittenText.withdrawn(short1, 7))
         .containsExactly(
             "Record 7 is withdrawn on disk; what it said stays in the file (d/logbook.jsonl).");

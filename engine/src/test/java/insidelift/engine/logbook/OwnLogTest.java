@@ -26,8 +26,7 @@ class OwnLogTest {
 
   private static final Vocabulary VOCABULARY = Vocabulary.load();
   private static final Situation PUSHES =
-      Situation.of(
-          Map.of("water", "dry", "turn-in", "understeer", "mid-corner", "understeer"));
+      Situation.of(Map.of("water", "dry", "turn-in", "understeer", "mid-corner", "understeer"));
 
   @TempDir private Path folder;
 
@@ -179,8 +178,7 @@ class OwnLogTest {
     List<Entry> entries = new ArrayList<>();
     for (int day = 0; day < 3; day++) {
       int record = 6 + 3 * day;
-      entries.add(
-          new DayEntry(LocalDate.of(2026, 5, 1 + day), Entries.TRACK_RECORD, ""));
+      entries.add(new DayEntry(LocalDate.of(2026, 5, 1 + day), Entries.TRACK_RECORD, ""));
       for (int place = 1; place <= 2; place++) {
         RunEntry timed = run(place, 0, place == 1 ? 62 : 61.4);
         double moved = place == 1 ? 0 : step;
