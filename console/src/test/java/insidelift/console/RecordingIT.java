@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import insidelift.console.Launcher.Outcome;
+import insidelift.engine.logbook.KartEntry;
+import insidelift.engine.logbook.LogbookWriter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
@@ -243,6 +246,30 @@ class RecordingIT {
             + data
             + " cannot be opened for writing (there is a file in its place); nothing in it was"
             + " changed");
+  }
+
+  /** The system itself refuses: a limit on the size of files stands in for the end of the disk. */
+  @Test
+  void aFileThatTheSystemLetsGrowNoFurtherIsNamedAndNothingIsLost() throws Exception {
+    // The launcher's own archive of classes is larger: let it be there before the limit is.
+    said(log("--version"));
+    String page = "x".repeat(2_000);
+    try (LogbookWriter writer = LogbookWriter.open(data)) {
+      for (int i = 0; i < 30; i++) {
+        writer.append(new KartEntry("Kart " + i, Map.of(), page));
+      }
+    }
+    byte[] before = Files.readAllBytes(file());
+    assertThat(before.length).isBetween(65_536 - 2_000, 65_536);
+    String line = "ulimit -f 128; exec ./insidelift log add kart More --note " + page;
+    refused(
+        Launcher.shell(line).set("INSIDELIFT_DATA", data.toString()),
+        1,
+        file()
+            + " cannot be written (File too large): what was to be added is not saved, everything"
+            + " before it is intact");
+    assertThat(Files.readAllBytes(file())).isEqualTo(before);
+    assertThat(said(log("log", "add", "kart", "More", "--note", page))).endsWith("is on disk.");
   }
 
   @Test

@@ -22,19 +22,24 @@ import java.util.stream.Collectors;
 public final class OwnLog implements TrackRecord {
 
   private final Logbook book;
-  private final Experience experience;
+  private final boolean learning;
   private final int kart;
   private final int driver;
   private final int track;
+  private final Optional<LastChange> lastChange;
+  private final List<Rate> rates;
   private final Map<Experience.Advised, Double> decibans = new LinkedHashMap<>();
 
   private OwnLog(Logbook book, Experience experience, int kart, int driver, int track) {
     this.book = book;
-    this.experience = experience;
+    this.learning = experience.isOn();
+    // Each proof takes a moment, so every one is made once.
+    this.lastChange = experience.lastChange(kart, driver, track);
+    this.rates = experience.rates(kart, track);
     this.kart = kart;
     this.driver = driver;
     this.track = track;
-    for (Rate rate : experience.rates(kart, track)) {
+    for (Rate rate : rates) {
       decibans.put(
           new Experience.Advised(rate.claim(), rate.lever(), rate.direction()), rate.decibans());
     }
@@ -73,9 +78,9 @@ public final class OwnLog implements TrackRecord {
   public List<String> lines(Situation situation, Vocabulary vocabulary) {
     List<String> lines = new ArrayList<>();
     Map<String, String> open = open(situation, vocabulary);
-    lastChange().ifPresent(last -> say(lines, "From " + last.source() + " " + told(last)));
+    lastChange.ifPresent(last -> say(lines, "From " + last.source() + " " + told(last)));
     Map<String, String> rest = new LinkedHashMap<>(open);
-    lastChange().ifPresent(last -> rest.keySet().removeAll(last.answers().keySet()));
+    lastChange.ifPresent(last -> rest.keySet().removeAll(last.answers().keySet()));
     if (!rest.isEmpty()) {
       say(
           lines,
@@ -89,12 +94,10 @@ public final class OwnLog implements TrackRecord {
       int run = runs().get(runs().size() - 1).number();
       say(lines, "The set-up is that of run " + run + ".");
     }
-    if (!experience.isOn()) {
+    if (!learning) {
       lines.add("Learning from the log is switched off.");
     }
-    experience
-        .rates(kart, track)
-        .forEach(rate -> say(lines, "At this track, with this kart: " + rate.line() + "."));
+    rates.forEach(rate -> say(lines, "At this track, with this kart: " + rate.line() + "."));
     return List.copyOf(lines);
   }
 
@@ -135,7 +138,7 @@ public final class OwnLog implements TrackRecord {
     if (situation.answer("power").isPresent() || situation.answer("gearbox").isPresent()) {
       open.keySet().removeAll(List.of("power", "gearbox"));
     }
-    lastChange().ifPresent(last -> open.putAll(last.answers()));
+    lastChange.ifPresent(last -> open.putAll(last.answers()));
     Optional<String> said = situation.answer("last-change");
     if (said.isPresent() && !said.get().equals(open.get("last-change"))) {
       open.remove("last-effect");
@@ -149,10 +152,6 @@ public final class OwnLog implements TrackRecord {
                     .flatMap(question -> question.value(answer.getValue()))
                     .isEmpty());
     return open;
-  }
-
-  private Optional<LastChange> lastChange() {
-    return experience.lastChange(kart, driver, track);
   }
 
   private Optional<Kart> lastKart() {
