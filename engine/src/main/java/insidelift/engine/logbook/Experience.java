@@ -62,8 +62,7 @@ public final class Experience {
       return Optional.empty();
     }
     int day = all.get(all.size() - 1).entry().day();
-    List<Numbered<RunEntry>> runs =
-        all.stream().filter(run -> run.entry().day() == day).toList();
+    List<Numbered<RunEntry>> runs = all.stream().filter(run -> run.entry().day() == day).toList();
     int last = runs.size() - 1;
     if (last < 1 || Trial.change(runs, last).isEmpty()) {
       return Optional.empty();
