@@ -256,7 +256,7 @@ class RecordingIT {
     String page = "x".repeat(2_000);
     try (LogbookWriter writer = LogbookWriter.open(data)) {
       for (int i = 0; i < 30; i++) {
-        writer.append(new KartEntry("Kart " + i, Map.of(), page));
+        writer.append(new KartEntry("Kart number " + i, Map.of(), page));
       }
     }
     byte[] before = Files.readAllBytes(file());
