@@ -50,12 +50,23 @@ public final class Advisor {
   private final RuleBase rules;
   private final NoteBook notes;
   private final Effects effects = new Effects();
+  private final TrackRecord record;
 
   /** An advisor by the given words, rules and notes. */
   public Advisor(Vocabulary vocabulary, RuleBase rules, NoteBook notes) {
+    this(vocabulary, rules, notes, TrackRecord.NONE);
+  }
+
+  private Advisor(Vocabulary vocabulary, RuleBase rules, NoteBook notes, TrackRecord record) {
     this.vocabulary = vocabulary;
     this.rules = rules;
     this.notes = notes;
+    this.record = record;
+  }
+
+  /** The same advisor, who knows how advice has done before. */
+  public Advisor knowing(TrackRecord known) {
+    return new Advisor(vocabulary, rules, notes, known);
   }
 
   /** An advisor by the words, rules and notes of this build. */
@@ -100,7 +111,7 @@ public final class Advisor {
       }
       List<Wish> wishes = Wishes.of(asked, findings, sizer);
       reasoning.run(Stage.DECIDE, wishes.stream().map(Wish::fact).toList());
-      Arbiter arbiter = new Arbiter(sorted(reasoning.contributions()), wishes, sizer);
+      Arbiter arbiter = new Arbiter(sorted(reasoning.contributions()), wishes, sizer, record);
       List<Verdict> verdicts = arbiter.verdicts();
       Set<Lever> first = arbiter.first(verdicts);
       Status status = first.isEmpty() ? Status.HOLD : Status.CHANGE;

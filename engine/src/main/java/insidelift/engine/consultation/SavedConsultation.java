@@ -75,13 +75,17 @@ public final class SavedConsultation {
 
   /** Puts the finished consultation aside as the last one, and says where it is. */
   public Path finish() throws IOException {
-    Path last = folder.resolve(LAST);
     Files.move(
         folder.resolve(OPEN),
-        last,
+        last(),
         StandardCopyOption.ATOMIC_MOVE,
         StandardCopyOption.REPLACE_EXISTING);
-    return last;
+    return last();
+  }
+
+  /** Where the last finished consultation is, if there is one. */
+  public Path last() {
+    return folder.resolve(LAST);
   }
 
   /** Forgets the unfinished consultation. */

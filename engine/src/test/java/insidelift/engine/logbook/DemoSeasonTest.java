@@ -41,6 +41,12 @@ class DemoSeasonTest {
     assertThat(answers("trend")).contains("drying");
   }
 
+  @Test
+  void in_memory_it_is_the_same_as_on_disk() {
+    assertThat(DemoSeason.book().runs()).isEqualTo(book.runs());
+    assertThat(DemoSeason.book().notices()).isEmpty();
+  }
+
   private Set<String> answers(String question) {
     return book.runs().stream()
         .flatMap(run -> run.entry().situation().answer(question).stream())
