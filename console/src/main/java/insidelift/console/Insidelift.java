@@ -67,6 +67,10 @@ public final class Insidelift implements Runnable {
   }
 
   static int run(String... args) {
+    if (args.length == 0) {
+      // Without a word to understand, the first question need not wait for whoever understands it.
+      return consult(writer(System.out), writer(System.err));
+    }
     Insidelift top = new Insidelift();
     CommandLine line =
         new CommandLine(top)
@@ -81,11 +85,15 @@ public final class Insidelift implements Runnable {
 
   @Override
   public void run() {
+    consulted = consult(spec.commandLine().getOut(), spec.commandLine().getErr());
+  }
+
+  private static int consult(PrintWriter out, PrintWriter err) {
     try {
-      consulted = Consultation.start(spec.commandLine().getOut(), DataFolder.find());
+      return Consultation.start(out, DataFolder.find());
     } catch (LogbookProblem e) {
-      spec.commandLine().getErr().println("insidelift: " + Text.safe(e.getMessage()));
-      consulted = FAILED;
+      err.println("insidelift: " + Text.safe(e.getMessage()));
+      return FAILED;
     }
   }
 

@@ -64,6 +64,11 @@ public final class Advisor {
     this.record = record;
   }
 
+  /** How advice has done before, as far as this advisor knows. */
+  TrackRecord record() {
+    return record;
+  }
+
   /** The same advisor, who knows how advice has done before. */
   public Advisor knowing(TrackRecord known) {
     return new Advisor(vocabulary, rules, notes, known);

@@ -24,12 +24,14 @@ final class TableDecision {
 
   private final RuleStates states;
   private final Grid grid;
+  private final TrackRecord record;
   private final int[] byName;
   private final List<List<Contribution>> entries = new ArrayList<>();
 
-  TableDecision(RuleStates states, Grid grid) {
+  TableDecision(RuleStates states, Grid grid, TrackRecord record) {
     this.states = states;
     this.grid = grid;
+    this.record = record;
     RuleTable table = states.table();
     for (RuleTable.Line line : table.lines()) {
       List<Contribution> of = new ArrayList<>();
@@ -63,7 +65,7 @@ final class TableDecision {
     }
     Sizer sizer = states.sizer();
     List<Wish> wishes = Wishes.of(ledger, Weigher.findings(evidence), sizer);
-    Arbiter arbiter = new Arbiter(ledger, wishes, sizer);
+    Arbiter arbiter = new Arbiter(ledger, wishes, sizer, record);
     List<Verdict> verdicts = arbiter.verdicts();
     Set<Lever> first = arbiter.first(verdicts);
     Status status = first.isEmpty() ? Status.HOLD : Status.CHANGE;

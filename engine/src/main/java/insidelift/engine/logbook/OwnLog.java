@@ -61,6 +61,11 @@ public final class OwnLog implements TrackRecord {
         .map(run -> of(folder, book, run.kart(), run.driver(), book.day(run.day()).track()));
   }
 
+  /** Whose log it is: the kart, the driver and the track, by their names. */
+  public String about() {
+    return "%s with %s at %s".formatted(book.name(kart), book.name(driver), book.name(track));
+  }
+
   /**
    * The situation with what it leaves open filled in. What the user said stands, whatever the log
    * says; words that the vocabulary does not know are left out.

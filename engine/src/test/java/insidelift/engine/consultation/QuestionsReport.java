@@ -286,7 +286,7 @@ public final class QuestionsReport {
 
   private TableDecision decision(Kart on) {
     RuleTable table = new RuleTable(advisor.rules().index(), grid);
-    return new TableDecision(new RuleStates(table, new Sizer(on)), grid);
+    return new TableDecision(new RuleStates(table, new Sizer(on)), grid, TrackRecord.NONE);
   }
 
   private void floors(List<String> lines, List<Situation> drawn, List<Situation> healthy) {
