@@ -63,6 +63,11 @@ public final class Advisor {
     return new Advisor(Vocabulary.load(), RuleBase.load(), NoteBook.open());
   }
 
+  /** The same advisor with a shop's own rules and notes beside its own. */
+  public Advisor with(RuleBase moreRules, NoteBook moreNotes) {
+    return new Advisor(vocabulary, moreRules, moreNotes);
+  }
+
   /** The words it understands. */
   public Vocabulary vocabulary() {
     return vocabulary;
@@ -85,7 +90,7 @@ public final class Advisor {
   }
 
   /** The decisions on a situation without the words: what comparing many of them needs. */
-  Decided decide(Situation situation) {
+  public Decided decide(Situation situation) {
     Sizer sizer = new Sizer(situation.kart());
     try (Reasoning reasoning = rules.reason()) {
       List<Contribution> seen =
@@ -124,7 +129,7 @@ public final class Advisor {
   }
 
   /** Whether an answer to that question alone is enough to say something. */
-  static boolean enough(Question question) {
+  public static boolean enough(Question question) {
     return ENOUGH.contains(question.id()) || question.safety();
   }
 

@@ -3,7 +3,7 @@ package insidelift.engine.consultation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
-import insidelift.engine.consultation.CaseFiles.Entry;
+import insidelift.engine.audit.CaseLibrary.Entry;
 import insidelift.shared.index.RuleIndex.IndexedRule;
 import java.util.List;
 import java.util.Set;
@@ -21,7 +21,7 @@ class FamilyCasesTest {
   private static final List<Entry> CASES = CaseFiles.read(CaseFiles.FAMILIES);
 
   private static Set<String> spoken(Entry entry) {
-    return ADVISOR.decide(entry.situation(ADVISOR.vocabulary())).ledger().stream()
+    return ADVISOR.decide(entry.situation()).ledger().stream()
         .map(contribution -> contribution.by().rule())
         .collect(Collectors.toCollection(TreeSet::new));
   }

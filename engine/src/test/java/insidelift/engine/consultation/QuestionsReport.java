@@ -1,5 +1,6 @@
 package insidelift.engine.consultation;
 
+import insidelift.engine.audit.CaseLibrary.Entry;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.situation.CaseProblem;
@@ -116,7 +117,7 @@ public final class QuestionsReport {
 
   private List<Situation> library(Path folder) throws CaseProblem {
     List<Situation> situations = new ArrayList<>();
-    for (CaseFiles.Entry entry : CaseFiles.read(folder)) {
+    for (Entry entry : CaseFiles.read(folder)) {
       String file = "{\"schema\":1,\"answers\":" + entry.node().path("answers");
       file += entry.node().has("kart") ? ",\"kart\":" + entry.node().get("kart") + "}" : "}";
       situations.add(new CaseReader(vocabulary).read(file));

@@ -1,12 +1,19 @@
-package insidelift.engine.consultation;
+package insidelift.engine.audit;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import insidelift.shared.Lever;
+import insidelift.shared.Named;
+import insidelift.shared.Status;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.advice.Advice.Suggestion;
+import insidelift.shared.situation.CaseProblem;
+import insidelift.shared.situation.JsonPlace;
+import insidelift.shared.situation.Printable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /** What a whole case expects of its advice; "none" for a lever means that it does not move. */
@@ -19,6 +26,41 @@ final class Expectation {
   private Expectation(JsonNode expect, Advice advice) {
     this.expect = expect;
     this.advice = advice;
+  }
+
+  private static final Set<String> KEYS =
+      Set.of(
+          "status", "camber", "caster", "first", "kind", "degrees", "checks", "alternatives",
+          "decisions");
+
+  private static final List<String> WAYS = List.of("more", "less", "hold", "none");
+
+  /**
+   * Checks that an expectation can be met at all.
+   *
+   * @throws CaseProblem if a key or a word is none of those that an advice can have
+   */
+  static void check(JsonPlace expect) throws CaseProblem {
+    expect.object(KEYS);
+    if (expect.at("status").isPresent()) {
+      word(expect.need("status"), ids(Status.class));
+    }
+    for (Lever lever : Lever.values()) {
+      if (expect.at(lever.id()).isPresent()) {
+        word(expect.need(lever.id()), WAYS);
+      }
+    }
+  }
+
+  private static void word(JsonPlace place, List<String> legal) throws CaseProblem {
+    if (!legal.contains(place.word())) {
+      throw place.problem(
+          Printable.quoted(place.word()) + " is not one of " + String.join(", ", legal));
+    }
+  }
+
+  private static <E extends Enum<E> & Named> List<String> ids(Class<E> type) {
+    return Arrays.stream(type.getEnumConstants()).map(Named::id).toList();
   }
 
   /** Where the advice differs from what is expected, in words; empty if it agrees. */
