@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -30,12 +31,20 @@ final class AdviseCommand implements Callable<Integer> {
   @Option(names = "--json", description = "print the advice as JSON")
   private boolean json;
 
+  @Mixin private OverlayOption overlay;
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    Advisor advisor = Advisor.load();
+    Advisor advisor;
+    try {
+      advisor = overlay.beside(Advisor.load());
+    } catch (CaseProblem e) {
+      spec.commandLine().getErr().println("insidelift: " + e.getMessage());
+      return Insidelift.FAILED;
+    }
     String name = file.equals("-") ? "standard input" : Printable.shown(file, 200);
     Situation situation;
     try {

@@ -65,11 +65,7 @@ final class PlainRules {
   }
 
   private static void match(
-      Ready ready,
-      int at,
-      List<Object> matched,
-      Map<String, List<Object>> facts,
-      Ledger ledger) {
+      Ready ready, int at, List<Object> matched, Map<String, List<Object>> facts, Ledger ledger) {
     if (at == ready.patterns().size()) {
       ledger.speaks(ready.rule().id(), ready.rule().note(), matched);
       ready.rule().acts().forEach(act -> write(act, ledger));

@@ -58,8 +58,7 @@ public final class Audit {
     check("review", "notes past their review date", completeness.reviews());
     List<Visit> visits = lawful ? visit(effort) : List.of();
     results.add(
-        new Result(
-            "allowed", "allowances that allow nothing", allowances.idle(), List.of()));
+        new Result("allowed", "allowances that allow nothing", allowances.idle(), List.of()));
     return new AuditReport(
         AuditReport.SCHEMA,
         knowledge.rules().size(),
@@ -79,8 +78,7 @@ public final class Audit {
     List<Visit> visits =
         new Sweep(plain, List.of(voices, invariants, comparisons, agreement))
             .run(knowledge, effort).stream()
-                .map(
-                    seen -> new Visit(seen.of(), seen.size(), seen.visited(), seen.whole()))
+                .map(seen -> new Visit(seen.of(), seen.size(), seen.visited(), seen.whole()))
                 .toList();
     check("opposed", "opposed rules that no rule decides between", voices.opposed());
     check("silent", "rules that never speak", voices.silent());

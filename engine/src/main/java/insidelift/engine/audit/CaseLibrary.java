@@ -3,6 +3,7 @@ package insidelift.engine.audit;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import insidelift.engine.consultation.Advisor;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.CaseProblem;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -64,6 +66,51 @@ public record CaseLibrary(List<Entry> entries) {
     public List<String> differences(Advice advice) {
       return Expectation.differences(node.path("expect"), advice);
     }
+
+    /** The same, with the rules that the case says speak and those that it says keep silent. */
+    public List<String> differences(Advisor advisor) {
+      List<String> differences = new ArrayList<>(differences(advisor.outline(situation)));
+      Set<String> spoke =
+          advisor.decide(situation).ledger().stream()
+              .map(entry -> entry.by().rule())
+              .collect(Collectors.toSet());
+      words("fires").stream()
+          .filter(rule -> !spoke.contains(rule))
+          .forEach(rule -> differences.add("rule " + rule + ": expected to speak, silent"));
+      words("silent").stream()
+          .filter(spoke::contains)
+          .forEach(rule -> differences.add("rule " + rule + ": expected silent, speaks"));
+      return differences;
+    }
+  }
+
+  /**
+   * A case that the rules do not agree with.
+   *
+   * @param file the file it stands in
+   * @param name the case
+   * @param source where it comes from
+   * @param differences where the advice differs, in words
+   */
+  public record Disagreement(String file, String name, String source, List<String> differences) {
+    /** Takes a copy of the differences. */
+    public Disagreement {
+      differences = List.copyOf(differences);
+    }
+  }
+
+  /** The cases with which an advisor does not agree. */
+  public List<Disagreement> disagreements(Advisor advisor) {
+    return entries.stream()
+        .map(
+            entry ->
+                new Disagreement(
+                    entry.file(),
+                    entry.name(),
+                    String.join(", ", entry.sources()),
+                    entry.differences(advisor)))
+        .filter(disagreement -> !disagreement.differences().isEmpty())
+        .toList();
   }
 
   /**
@@ -90,8 +137,8 @@ public record CaseLibrary(List<Entry> entries) {
     return new CaseLibrary(entries);
   }
 
-  private static void read(
-      String file, JsonPlace top, Vocabulary vocabulary, List<Entry> entries) throws CaseProblem {
+  private static void read(String file, JsonPlace top, Vocabulary vocabulary, List<Entry> entries)
+      throws CaseProblem {
     if (!top.node().isArray()) {
       throw top.problem("a file of cases is a list in square brackets");
     }
@@ -106,8 +153,7 @@ public record CaseLibrary(List<Entry> entries) {
       if (place.at("expect").isPresent()) {
         Expectation.check(place.need("expect"));
       }
-      entries.add(
-          new Entry(file, name, sources, situation(place, vocabulary), place.node()));
+      entries.add(new Entry(file, name, sources, situation(place, vocabulary), place.node()));
     }
   }
 

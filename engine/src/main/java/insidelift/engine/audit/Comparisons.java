@@ -27,7 +27,8 @@ final class Comparisons implements Watch {
   private static final List<String> WATERS = List.of("damp", "wet", "standing");
 
   private static final Map<String, String> MIRROR =
-      Map.of("left", "right", "right", "left", "left-only", "right-only", "right-only", "left-only");
+      Map.of(
+          "left", "right", "right", "left", "left-only", "right-only", "right-only", "left-only");
 
   private final Advisor advisor;
   private final int every;

@@ -21,7 +21,9 @@ final class Completeness {
     this.knowledge = knowledge;
   }
 
-  /** Changes that lack what to beware of, what to feel, when to take them back, or how to do them. */
+  /**
+   * Changes that lack what to beware of, what to feel, when to take them back, or how to do them.
+   */
   List<Remark> changes() {
     List<Remark> remarks = new ArrayList<>();
     Set<String> seen = new LinkedHashSet<>();
@@ -61,7 +63,8 @@ final class Completeness {
     boolean there =
         knowledge.rules().stream()
             .filter(rule -> rule.acts().stream().anyMatch(act -> act.verb().equals(verb)))
-            .filter(rule -> rule.premises().stream().allMatch(premise -> about(premise, lever, way)))
+            .filter(
+                rule -> rule.premises().stream().allMatch(premise -> about(premise, lever, way)))
             .anyMatch(
                 rule ->
                     knowledge
@@ -99,7 +102,8 @@ final class Completeness {
             Remark.ofNote(
                 note.id(),
                 Severity.ERROR,
-                "the note \"%s\" is disputed and lacks a side or what decides".formatted(note.id())));
+                "the note \"%s\" is disputed and lacks a side or what decides"
+                    .formatted(note.id())));
       } else if (!note.disputed() && !sides.isEmpty()) {
         remarks.add(
             Remark.ofNote(
@@ -121,7 +125,8 @@ final class Completeness {
                 note.id(), Severity.ERROR, "the note \"%s\" has no source".formatted(note.id())));
       }
       for (String source : note.sources()) {
-        if (!source.isBlank() && knowledge.notes().bibliography().getOrDefault(source, "").isBlank()) {
+        if (!source.isBlank()
+            && knowledge.notes().bibliography().getOrDefault(source, "").isBlank()) {
           remarks.add(
               Remark.ofNote(
                   note.id() + " " + source,

@@ -153,8 +153,7 @@ final class Dependence {
               act ->
                   byQuestion
                       .computeIfAbsent(act.words().get(0), key -> new HashMap<>())
-                      .merge(
-                          observation(rule), Integer.parseInt(act.words().get(1)), Math::max));
+                      .merge(observation(rule), Integer.parseInt(act.words().get(1)), Math::max));
     }
     Map<String, Integer> most = new HashMap<>();
     byQuestion.forEach(

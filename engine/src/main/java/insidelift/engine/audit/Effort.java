@@ -11,10 +11,10 @@ package insidelift.engine.audit;
 public record Effort(int slice, int strength, int random, int every) {
 
   /** Seconds: what the ordinary build and a knowledge editor wait for. */
-  public static final Effort QUICK = new Effort(4_000, 2, 1_000, 40);
+  public static final Effort QUICK = new Effort(1_500, 2, 300, 200);
 
   /** Half a minute: what the ordinary build runs. */
-  public static final Effort ORDINARY = new Effort(20_000, 3, 3_000, 40);
+  public static final Effort ORDINARY = new Effort(4_000, 3, 1_000, 100);
 
   /** Many minutes: before a release. */
   public static final Effort THOROUGH = new Effort(2_000_000, 4, 100_000, 100);

@@ -30,7 +30,14 @@ final class Expectation {
 
   private static final Set<String> KEYS =
       Set.of(
-          "status", "camber", "caster", "first", "kind", "degrees", "checks", "alternatives",
+          "status",
+          "camber",
+          "caster",
+          "first",
+          "kind",
+          "degrees",
+          "checks",
+          "alternatives",
           "decisions");
 
   private static final List<String> WAYS = List.of("more", "less", "hold", "none");

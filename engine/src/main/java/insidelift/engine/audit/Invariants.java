@@ -3,15 +3,15 @@ package insidelift.engine.audit;
 import insidelift.engine.consultation.Advisor;
 import insidelift.engine.consultation.Decided;
 import insidelift.engine.consultation.Verdict;
+import insidelift.shared.CheckKind;
 import insidelift.shared.Contribution.Care;
 import insidelift.shared.Contribution.FirstCheck;
 import insidelift.shared.Contribution.Job;
 import insidelift.shared.Contribution.Limit;
+import insidelift.shared.Direction;
 import insidelift.shared.Kind;
 import insidelift.shared.Lever;
 import insidelift.shared.Scope;
-import insidelift.shared.CheckKind;
-import insidelift.shared.Direction;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Value;
@@ -98,8 +98,7 @@ final class Invariants implements Watch {
     return situation.answer("steering-weight").filter("heavy"::equals).isEmpty()
         || moving(decided)
             .noneMatch(
-                move ->
-                    move.lever() == Lever.CASTER && move.sized().direction() == Direction.MORE);
+                move -> move.lever() == Lever.CASTER && move.sized().direction() == Direction.MORE);
   }
 
   private static boolean complete(Decided decided) {

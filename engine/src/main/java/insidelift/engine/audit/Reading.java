@@ -55,8 +55,10 @@ final class Reading {
     for (Question question : knowledge.words().questions()) {
       List<String> silent = new ArrayList<>();
       for (Value value : question.values()) {
-        if (!read(question, value)) {
-          silent.add(value.id());
+        if (!read(question, value, false)) {
+          if (!read(question, value, true)) {
+            silent.add(value.id());
+          }
           if (value.fault() || value.complaint()) {
             remarks.add(
                 Remark.of(
@@ -85,16 +87,19 @@ final class Reading {
     return remarks;
   }
 
-  private boolean read(Question question, Value value) {
+  private boolean read(Question question, Value value, boolean orAny) {
     return knowledge.rules().stream()
         .flatMap(rule -> rule.premises().stream())
-        .anyMatch(premise -> reads(premise, question, value));
+        .anyMatch(premise -> reads(premise, question, value, orAny));
   }
 
-  /** A premise on any complaint reads no answer in particular. */
-  private static boolean reads(Premise premise, Question question, Value value) {
+  /**
+   * Whether a premise reads that value by name; where any value will do, also whether it asks only
+   * if the question is answered. A premise on any complaint reads no answer in particular.
+   */
+  private static boolean reads(Premise premise, Question question, Value value, boolean orAny) {
     return premise.fact().equals("Answer")
         && Knowledge.values(premise, "question").contains(question.id())
-        && premise.field("value").map(one -> one.values().contains(value.id())).orElse(true);
+        && premise.field("value").map(one -> one.values().contains(value.id())).orElse(orAny);
   }
 }

@@ -48,7 +48,9 @@ final class Repetition {
     List<Remark> remarks = new ArrayList<>();
     for (IndexedRule special : knowledge.rules()) {
       for (IndexedRule general : knowledge.rules()) {
-        if (special != general && subsumes(general, special) && !subsumes(special, general)) {
+        if (!special.id().equals(general.id())
+            && subsumes(general, special)
+            && !subsumes(special, general)) {
           remarks.add(
               Remark.of(
                   special,
@@ -91,8 +93,7 @@ final class Repetition {
         && new HashSet<Act>(general.acts()).containsAll(special.acts())
         && general.premises().stream()
             .allMatch(
-                needed ->
-                    special.premises().stream().anyMatch(given -> implies(given, needed)));
+                needed -> special.premises().stream().anyMatch(given -> implies(given, needed)));
   }
 
   /** Whether one premise cannot hold without the other. */

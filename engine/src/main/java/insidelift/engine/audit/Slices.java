@@ -16,9 +16,9 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 
 /**
- * The questions that a lever, a claim or a fault really hangs on, read off the index: what its rules
- * read, and what the rules read that make the findings and limits it reads. Where few questions are
- * left, every situation of them can be visited.
+ * The questions that a lever, a claim or a fault really hangs on, read off the index: what its
+ * rules read, and what the rules read that make the findings and limits it reads. Where few
+ * questions are left, every situation of them can be visited.
  */
 final class Slices {
 
@@ -29,7 +29,7 @@ final class Slices {
    * @param questions their places in the grid, rising
    * @param size how many combinations their states have, "not known" being one
    */
-  record Slice(String of, int[] questions, double size) {}
+  record Slice(String of, List<Integer> questions, double size) {}
 
   private final Knowledge knowledge;
   private final Grid grid;
@@ -123,7 +123,7 @@ final class Slices {
     for (int q : questions) {
       size *= Integer.bitCount(grid.full(q));
     }
-    return new Slice(of, questions.stream().mapToInt(Integer::intValue).toArray(), size);
+    return new Slice(of, List.copyOf(questions), size);
   }
 
   /** A rule and the rules that make what it reads. */
@@ -136,8 +136,7 @@ final class Slices {
         boolean finding =
             premise.fact().equals("Finding")
                 && Knowledge.acts(maker, Set.of("evidence"))
-                    .anyMatch(
-                        act -> Knowledge.values(premise, "id").contains(act.words().get(0)));
+                    .anyMatch(act -> Knowledge.values(premise, "id").contains(act.words().get(0)));
         boolean bar =
             premise.fact().equals("Barred")
                 && Knowledge.acts(maker, Set.of("bar"))

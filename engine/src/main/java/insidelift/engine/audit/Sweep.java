@@ -105,7 +105,9 @@ final class Sweep {
     return full;
   }
 
-  /** No faults, which would hide all else: neither told ones nor tyres that do not fit the water. */
+  /**
+   * No faults, which would hide all else: neither told ones nor tyres that do not fit the water.
+   */
   private int[] sound() {
     int[] sound = full();
     for (int q = 0; q < sound.length; q++) {
@@ -129,8 +131,7 @@ final class Sweep {
       for (int q = 0; q < box.length; q++) {
         int states = (faults ? grid.full(q) : sound[q]) & consistent.sensible(q, box);
         int known = states & ~Grid.ABSENT;
-        box[q] =
-            known != 0 && random.nextDouble() < told ? pick(known, random) : Grid.ABSENT;
+        box[q] = known != 0 && random.nextDouble() < told ? pick(known, random) : Grid.ABSENT;
       }
       visit(box);
     }

@@ -89,6 +89,14 @@ public final class Advisor {
     return new Wording(vocabulary, notes, rules, effects, situation).advice(decide(situation));
   }
 
+  /**
+   * The advice without what is computed for the kart's wheels and without open questions: what
+   * holding many cases against the rules needs.
+   */
+  public Advice outline(Situation situation) {
+    return new Wording(vocabulary, notes, rules, null, situation).advice(decide(situation));
+  }
+
   /** The decisions on a situation without the words: what comparing many of them needs. */
   public Decided decide(Situation situation) {
     Sizer sizer = new Sizer(situation.kart());

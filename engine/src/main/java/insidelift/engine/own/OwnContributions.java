@@ -27,7 +27,14 @@ final class OwnContributions {
 
   private static final Set<String> KEYS =
       Set.of(
-          "evidence", "correction", "limit", "hold", "check", "alternative", "caution", "overrules");
+          "evidence",
+          "correction",
+          "limit",
+          "hold",
+          "check",
+          "alternative",
+          "caution",
+          "overrules");
 
   /** Words for the weights that this build gives its own evidence, in decibans. */
   private static final Map<String, Integer> WEIGHTS = Map.of("slight", 2, "clear", 5, "strong", 10);
@@ -211,8 +218,7 @@ final class OwnContributions {
 
   private String finding(JsonPlace place) throws CaseProblem {
     return Words.oneOf(
-        place.need("finding"),
-        base.vocabulary().findings().stream().map(FindingWord::id).toList());
+        place.need("finding"), base.vocabulary().findings().stream().map(FindingWord::id).toList());
   }
 
   private static String lever(JsonPlace place) throws CaseProblem {
@@ -229,7 +235,6 @@ final class OwnContributions {
   }
 
   private void rule(String part, String stage, List<Premise> needed, Act act) {
-    rules.add(
-        new IndexedRule(id + "." + part, id, "", file, line, stage, needed, List.of(act)));
+    rules.add(new IndexedRule(id + "." + part, id, "", file, line, stage, needed, List.of(act)));
   }
 }

@@ -8,6 +8,7 @@ import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.InputLimits;
 import insidelift.shared.situation.JsonInput;
 import insidelift.shared.situation.JsonPlace;
+import insidelift.shared.situation.Printable;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -65,8 +66,11 @@ public record OwnKnowledge(
     byte[] bytes = in.readNBytes(InputLimits.MAX_BYTES + 1);
     JsonPlace top = JsonInput.read(new ByteArrayInputStream(bytes));
     top.object(Set.of("schema", "shop", "claims"));
-    if (top.need("schema").number(SCHEMA, SCHEMA, "(the schema this build reads)") != SCHEMA) {
-      throw top.need("schema").problem("this build reads schema " + SCHEMA);
+    JsonPlace schema = top.need("schema");
+    if (!schema.node().isInt() || schema.node().intValue() != SCHEMA) {
+      throw schema.problem(
+          "%s is not known; this build reads schema %d"
+              .formatted(Printable.shown(schema.node().toString()), SCHEMA));
     }
     String shop = Words.text(top.need("shop"), SHOP_LENGTH);
     Map<String, Integer> lines = lines(new String(bytes, StandardCharsets.UTF_8));

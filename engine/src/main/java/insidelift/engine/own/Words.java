@@ -31,8 +31,7 @@ final class Words {
   static String oneOf(JsonPlace place, Collection<String> legal) throws CaseProblem {
     String word = place.word();
     if (!legal.contains(word)) {
-      throw place.problem(
-          Printable.quoted(word) + " is not one of " + String.join(", ", legal));
+      throw place.problem(Printable.quoted(word) + " is not one of " + String.join(", ", legal));
     }
     return word;
   }

@@ -41,7 +41,9 @@ class PlainRulesTest {
           .as("%s", situation)
           .containsExactlyInAnyOrderElementsOf(compiled.ledger());
       assertThat(plain.status()).isEqualTo(compiled.status());
-      assertThat(plain.verdicts()).usingRecursiveComparison().ignoringCollectionOrder()
+      assertThat(plain.verdicts())
+          .usingRecursiveComparison()
+          .ignoringCollectionOrder()
           .isEqualTo(compiled.verdicts());
       assertThat(plain.first()).isEqualTo(compiled.first());
     }
@@ -55,9 +57,7 @@ class PlainRulesTest {
             .toList();
     Advisor without =
         new Advisor(
-            COMPILED.vocabulary(),
-            RuleBase.plain(new RuleIndex(1, rules)),
-            COMPILED.notes());
+            COMPILED.vocabulary(), RuleBase.plain(new RuleIndex(1, rules)), COMPILED.notes());
     Situation loose = Situation.UNKNOWN.with("play", "some");
 
     assertThat(COMPILED.decide(loose).status().id()).isEqualTo("fix-first");

@@ -75,19 +75,14 @@ class WholeCasesTest {
             entry ->
                 dynamicTest(
                     entry.file() + ": " + entry.name(),
-                    () ->
-                        assertThat(
-                                entry.differences(advice(entry)))
-                            .isEmpty()));
+                    () -> assertThat(entry.differences(advice(entry))).isEmpty()));
   }
 
   @Test
   void thereAreAtLeastAHundredAndTwentyCasesNoTwoAlike() {
     assertThat(CASES).hasSizeGreaterThanOrEqualTo(120);
     assertThat(CASES).extracting(Entry::name).doesNotHaveDuplicates();
-    assertThat(CASES)
-        .extracting(entry -> entry.situation())
-        .doesNotHaveDuplicates();
+    assertThat(CASES).extracting(entry -> entry.situation()).doesNotHaveDuplicates();
   }
 
   @Test

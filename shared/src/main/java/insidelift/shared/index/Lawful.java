@@ -96,7 +96,8 @@ public final class Lawful {
             case "Barred.direction", "Proposal.direction", "Move.direction" -> DIRECTIONS;
             case "Finding.strength", "Proposal.strength", "Proposal.claim" -> null;
             default ->
-                throw new IllegalArgumentException("no fact has " + premise.fact() + "." + constraint.field());
+                throw new IllegalArgumentException(
+                    "no fact has " + premise.fact() + "." + constraint.field());
           };
       if (legal != null) {
         require(legal, constraint.values());
@@ -127,7 +128,8 @@ public final class Lawful {
     }
     boolean many = kinds.size() == 1 && kinds.get(0).endsWith("...");
     if (many ? act.words().isEmpty() : act.words().size() != kinds.size()) {
-      throw new IllegalArgumentException("\"%s\" takes %s".formatted(act.verb(), kinds.isEmpty() ? "nothing" : kinds));
+      throw new IllegalArgumentException(
+          "\"%s\" takes %s".formatted(act.verb(), kinds.isEmpty() ? "nothing" : kinds));
     }
     for (int i = 0; i < act.words().size(); i++) {
       Set<String> legal = legal(many ? "note" : kinds.get(i));
@@ -157,7 +159,8 @@ public final class Lawful {
   private static void require(Set<String> legal, List<String> words) {
     for (String word : words) {
       if (!legal.contains(word)) {
-        throw new IllegalArgumentException("\"%s\" is not one of %s".formatted(word, legal.stream().sorted().toList()));
+        throw new IllegalArgumentException(
+            "\"%s\" is not one of %s".formatted(word, legal.stream().sorted().toList()));
       }
     }
   }
