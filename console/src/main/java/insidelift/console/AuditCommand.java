@@ -70,7 +70,10 @@ final class AuditCommand implements Callable<Integer> {
 
   private boolean audit(Advisor advisor, PrintWriter out) throws IOException {
     AuditReport report =
-        Audit.of(advisor, LocalDate.now(ZoneId.systemDefault()), thorough ? Effort.THOROUGH : Effort.QUICK);
+        Audit.of(
+            advisor,
+            LocalDate.now(ZoneId.systemDefault()),
+            thorough ? Effort.THOROUGH : Effort.QUICK);
     if (json) {
       out.println(JsonFileCommand.pretty(report));
     } else {

@@ -151,7 +151,7 @@ public record CaseLibrary(List<Entry> entries) {
       }
       List<String> sources = List.of(place.need("source").word().split(",\\s*"));
       if (place.at("expect").isPresent()) {
-        Expectation.check(place.need("expect"));
+        Expectation.check(place.need("expect"), vocabulary);
       }
       entries.add(new Entry(file, name, sources, situation(place, vocabulary), place.node()));
     }

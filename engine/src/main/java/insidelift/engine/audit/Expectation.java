@@ -4,17 +4,22 @@ import com.fasterxml.jackson.databind.JsonNode;
 import insidelift.shared.Lever;
 import insidelift.shared.Named;
 import insidelift.shared.Status;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.Vocabulary.FindingWord;
 import insidelift.shared.advice.Advice;
+import insidelift.shared.advice.Advice.FoundOut;
 import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.JsonPlace;
 import insidelift.shared.situation.Printable;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** What a whole case expects of its advice; "none" for a lever means that it does not move. */
 final class Expectation {
@@ -38,8 +43,9 @@ final class Expectation {
           "degrees",
           "checks",
           "alternatives",
-          "decisions");
+          "decisions", "findings");
 
+  private static final List<String> SURE = List.of("none", "slight", "clear", "strong");
   private static final List<String> WAYS = List.of("more", "less", "hold", "none");
 
   /**
@@ -47,10 +53,18 @@ final class Expectation {
    *
    * @throws CaseProblem if a key or a word is none of those that an advice can have
    */
-  static void check(JsonPlace expect) throws CaseProblem {
+  static void check(JsonPlace expect, Vocabulary words) throws CaseProblem {
     expect.object(KEYS);
     if (expect.at("status").isPresent()) {
       word(expect.need("status"), ids(Status.class));
+    }
+    if (expect.at("findings").isPresent()) {
+      JsonPlace findings = expect.need("findings");
+      findings.object(
+          words.findings().stream().map(FindingWord::id).collect(Collectors.toSet()));
+      for (Iterator<String> ids = findings.node().fieldNames(); ids.hasNext(); ) {
+        word(findings.need(ids.next()), SURE);
+      }
     }
     for (Lever lever : Lever.values()) {
       if (expect.at(lever.id()).isPresent()) {
@@ -89,9 +103,23 @@ final class Expectation {
           advice.suggestions().stream().filter(Suggestion::first).map(s -> s.lever().id()).toList();
       compare("first", sorted(words("first")), sorted(first));
     }
+    JsonNode findings = expect.path("findings");
+    for (Iterator<String> ids = findings.fieldNames(); ids.hasNext(); ) {
+      String finding = ids.next();
+      compare("finding " + finding, findings.get(finding).asText(), sure(finding));
+    }
     all("checks", id -> advice.firstChecks().stream().anyMatch(c -> c.id().equals(id)));
     all("alternatives", id -> advice.alternatives().stream().anyMatch(a -> a.lever().equals(id)));
     all("decisions", id -> advice.decisions().stream().anyMatch(d -> d.note().equals(id)));
+  }
+
+  /** How sure a finding is, in words. */
+  private String sure(String finding) {
+    return advice.findings().stream()
+        .filter(found -> found.id().equals(finding))
+        .map(FoundOut::strength)
+        .findFirst()
+        .orElse("none");
   }
 
   private void compare(Lever lever) {

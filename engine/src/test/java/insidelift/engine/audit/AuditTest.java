@@ -25,8 +25,7 @@ class AuditTest {
     assertThat(REPORT.checks())
         .flatExtracting(Result::remarks)
         .allSatisfy(
-            remark ->
-                assertThat(((Remark) remark).severity()).as("%s", remark).isEqualTo(Severity.NOTE));
+            remark -> assertThat(remark.severity()).as("%s", remark).isEqualTo(Severity.NOTE));
     assertThat(REPORT.failed()).isFalse();
   }
 

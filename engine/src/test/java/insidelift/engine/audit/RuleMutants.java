@@ -29,10 +29,11 @@ final class RuleMutants {
    * A rule base with one mistake.
    *
    * @param what the mistake, the same from one run to the next
-   * @param rule the rule it is in
+   * @param rule the rule it is in, as it should be
    * @param index the whole rule base with it
+   * @param narrower whether the mistaken rule speaks only where the right one does, if at all
    */
-  record Mutant(String what, IndexedRule rule, RuleIndex index) {}
+  record Mutant(String what, IndexedRule rule, RuleIndex index, boolean narrower) {}
 
   private static final Map<String, List<String>> STEPS =
       Map.of("2", List.of("5"), "5", List.of("2", "10"), "10", List.of("5"));
@@ -179,7 +180,19 @@ final class RuleMutants {
     } else {
       rules.set(at, other);
     }
-    mutants.add(new Mutant(rule.id() + ": " + what, rule, new RuleIndex(1, rules)));
+    mutants.add(
+        new Mutant(rule.id() + ": " + what, rule, new RuleIndex(1, rules), narrower(rule, other)));
+  }
+
+  private static boolean narrower(IndexedRule rule, IndexedRule other) {
+    if (other == null) {
+      return true;
+    }
+    boolean narrower = rule.premises().size() == other.premises().size();
+    for (int i = 0; narrower && i < rule.premises().size(); i++) {
+      narrower = Repetition.implies(other.premises().get(i), rule.premises().get(i));
+    }
+    return narrower;
   }
 
   private static IndexedRule with(IndexedRule rule, int at, Premise premise) {

@@ -19,6 +19,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Makes every small mistake in the rule base and runs the cases: a mistake that no case notices
@@ -31,8 +32,11 @@ final class RuleMutation {
   /** What became of one mistake: {@code witness} is null where no situation tells it. */
   record Survivor(String mutant, Situation witness, List<String> differs) {}
 
-  /** A situation with what it comes to by the rules as they are. */
-  private record Known(Situation situation, Decided decided, Set<?> ledger) {}
+  /** What a situation comes to by the rules as they are, and which of them speak. */
+  private record Known(Decided decided, Set<?> ledger, Set<String> spoke) {}
+
+  /** In how many situations a mistake that no case notices is looked for. */
+  static final Effort EFFORT = new Effort(100, 3, 600, 1);
 
   private final Advisor base;
   private final List<Entry> cases;
@@ -55,12 +59,18 @@ final class RuleMutation {
 
   private Known known(Situation situation) {
     Decided decided = base.decide(situation);
-    return new Known(situation, decided, new HashSet<>(decided.ledger()));
+    Set<String> spoke = new HashSet<>();
+    decided.ledger().forEach(entry -> spoke.add(entry.by().rule()));
+    return new Known(decided, new HashSet<>(decided.ledger()), spoke);
   }
 
-  RuleMutation run() {
+  /** Makes one in so many mistakes. */
+  RuleMutation run(int oneIn) {
     List<Mutant> all = RuleMutants.of(base.rules().index(), base.vocabulary());
-    all.parallelStream().forEach(this::run);
+    IntStream.range(0, all.size())
+        .filter(i -> i % oneIn == 0)
+        .parallel()
+        .forEach(i -> run(all.get(i)));
     return this;
   }
 
@@ -83,6 +93,11 @@ final class RuleMutation {
         .toList();
   }
 
+  /** Mistakes that no case notices although some advice tells them. */
+  List<Survivor> missed() {
+    return survivors().stream().filter(survivor -> survivor.witness() != null).toList();
+  }
+
   private void run(Mutant mutant) {
     Advisor wrong = new Advisor(base.vocabulary(), RuleBase.plain(mutant.index()), base.notes());
     boolean dies = noticed(mutant, wrong);
@@ -92,6 +107,18 @@ final class RuleMutation {
       killed += dies ? 1 : 0;
       if (survivor != null) {
         survivors.add(survivor);
+        if (System.getenv("MUTDBG") != null) {
+          System.out.println(
+              (survivor.witness() == null ? "EQ " : "MISSED ")
+                  + survivor.mutant()
+                  + " | "
+                  + survivor.differs()
+                  + " | "
+                  + (survivor.witness() == null ? "" : survivor.witness().answers()));
+        }
+      }
+      if (System.getenv("MUTDBG") != null && mutants % 200 == 0) {
+        System.out.println("AT " + mutants);
       }
     }
   }
@@ -104,25 +131,27 @@ final class RuleMutation {
       boolean near =
           entry.words("silent").contains(mutant.rule().id())
               || entry.words("fires").contains(mutant.rule().id())
-              || known.get(entry.situation()).decided().ledger().stream()
-                  .anyMatch(one -> one.by().rule().equals(mutant.rule().id()));
+              || known.get(entry.situation()).spoke().contains(mutant.rule().id());
       (near ? ordered : rest).add(entry);
     }
     ordered.addAll(rest);
-    return ordered.stream().anyMatch(entry -> notices(entry, wrong));
+    return ordered.stream().anyMatch(entry -> notices(mutant, entry, wrong));
   }
 
-  private boolean notices(Entry entry, Advisor wrong) {
+  private boolean notices(Mutant mutant, Entry entry, Advisor wrong) {
     try {
-      return differs(wrong, entry.situation()) && !entry.differences(wrong).isEmpty();
+      return differs(mutant, wrong, entry.situation()) && !entry.differences(wrong).isEmpty();
     } catch (RuntimeException e) {
       return true;
     }
   }
 
-  private boolean differs(Advisor wrong, Situation situation) {
-    Decided decided = wrong.decide(situation);
+  private boolean differs(Mutant mutant, Advisor wrong, Situation situation) {
     Known right = known.get(situation);
+    if (mutant.narrower() && !right.spoke().contains(mutant.rule().id())) {
+      return false;
+    }
+    Decided decided = wrong.decide(situation);
     return decided.status() != right.decided().status()
         || !decided.first().equals(right.decided().first())
         || !new HashSet<>(decided.ledger()).equals(right.ledger());
@@ -131,7 +160,7 @@ final class RuleMutation {
   private Survivor survivor(Mutant mutant, Advisor wrong) {
     for (Situation situation : pool) {
       try {
-        if (differs(wrong, situation)) {
+        if (differs(mutant, wrong, situation)) {
           Advice is = wrong.outline(situation);
           Advice was = base.outline(situation);
           if (!is.equals(was)) {
@@ -167,7 +196,7 @@ final class RuleMutation {
 
   /** Runs the whole campaign and writes the survivors: the folder of cases, and the file. */
   public static void main(String[] args) throws IOException {
-    RuleMutation mutation = of(Path.of(args[0]), new Effort(100, 3, 600, 1)).run();
+    RuleMutation mutation = of(Path.of(args[0]), EFFORT).run(1);
     Files.writeString(Path.of(args[1]), mutation.report());
   }
 

@@ -8,7 +8,6 @@ import insidelift.engine.audit.AuditReport;
 import insidelift.engine.audit.AuditReport.Result;
 import insidelift.engine.audit.CaseLibrary;
 import insidelift.engine.audit.Effort;
-import insidelift.engine.audit.Remark;
 import insidelift.engine.audit.Severity;
 import insidelift.engine.consultation.Advisor;
 import insidelift.rules.RuleBase;
@@ -86,7 +85,7 @@ class EditorsGuideTest {
         Audit.of(advisor, LocalDate.parse("2026-11-25"), new Effort(200, 2, 100, 1_000));
     assertThat(report.checks())
         .flatExtracting(Result::remarks)
-        .noneMatch(remark -> ((Remark) remark).severity() == Severity.ERROR);
+        .noneMatch(remark -> remark.severity() == Severity.ERROR);
   }
 
   @Test
