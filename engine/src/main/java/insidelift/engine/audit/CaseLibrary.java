@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import insidelift.engine.consultation.Advisor;
+import insidelift.shared.Lever;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.CaseProblem;
@@ -69,7 +70,10 @@ public record CaseLibrary(List<Entry> entries) {
 
     /** The same, with the rules that the case says speak and those that it says keep silent. */
     public List<String> differences(Advisor advisor) {
-      List<String> differences = new ArrayList<>(differences(advisor.outline(situation)));
+      Advice advice = advisor.outline(situation);
+      List<String> differences = new ArrayList<>(differences(advice));
+      cautions("cautions", advice, advisor, differences);
+      cautions("without", advice, advisor, differences);
       Set<String> spoke =
           advisor.decide(situation).ledger().stream()
               .map(entry -> entry.by().rule())
@@ -81,6 +85,29 @@ public record CaseLibrary(List<Entry> entries) {
           .filter(spoke::contains)
           .forEach(rule -> differences.add("rule " + rule + ": expected silent, speaks"));
       return differences;
+    }
+
+    /** Holds the cautions of a lever, by the notes they stand in, against those expected. */
+    private void cautions(String key, Advice advice, Advisor advisor, List<String> differences) {
+      for (Lever lever : Lever.values()) {
+        List<String> said =
+            advice.suggestions().stream()
+                .filter(suggestion -> suggestion.lever() == lever)
+                .flatMap(suggestion -> suggestion.cautions().stream())
+                .toList();
+        for (JsonNode note : node.path("expect").path(key).path(lever.id())) {
+          boolean there =
+              advisor
+                  .notes()
+                  .find(note.asText())
+                  .filter(found -> said.contains(found.text("Caution")))
+                  .isPresent();
+          if (there == key.equals("without")) {
+            differences.add(
+                "%s: caution %s is %s".formatted(lever.id(), note.asText(), there ? "there" : "missing"));
+          }
+        }
+      }
     }
   }
 

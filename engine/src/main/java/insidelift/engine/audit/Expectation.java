@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /** What a whole case expects of its advice; "none" for a lever means that it does not move. */
@@ -43,7 +44,7 @@ final class Expectation {
           "degrees",
           "checks",
           "alternatives",
-          "decisions", "findings");
+          "decisions", "findings", "checkKind", "heldBy", "over", "cautions", "without");
 
   private static final List<String> SURE = List.of("none", "slight", "clear", "strong");
   private static final List<String> WAYS = List.of("more", "less", "hold", "none");
@@ -103,14 +104,49 @@ final class Expectation {
           advice.suggestions().stream().filter(Suggestion::first).map(s -> s.lever().id()).toList();
       compare("first", sorted(words("first")), sorted(first));
     }
-    JsonNode findings = expect.path("findings");
-    for (Iterator<String> ids = findings.fieldNames(); ids.hasNext(); ) {
-      String finding = ids.next();
-      compare("finding " + finding, findings.get(finding).asText(), sure(finding));
+    named("findings", "finding ", this::sure);
+    named("checkKind", "kind of ", this::checkKind);
+    named("heldBy", "held by, for ", this::heldBy);
+    for (Iterator<String> ids = expect.path("over").fieldNames(); ids.hasNext(); ) {
+      String decision = ids.next();
+      compare("over, by " + decision, sorted(words(expect.get("over").path(decision))), over(decision));
     }
     all("checks", id -> advice.firstChecks().stream().anyMatch(c -> c.id().equals(id)));
     all("alternatives", id -> advice.alternatives().stream().anyMatch(a -> a.lever().equals(id)));
     all("decisions", id -> advice.decisions().stream().anyMatch(d -> d.note().equals(id)));
+  }
+
+  /** Compares what stands under each name of a key with what the advice has there. */
+  private void named(String key, String what, UnaryOperator<String> got) {
+    JsonNode wanted = expect.path(key);
+    for (Iterator<String> names = wanted.fieldNames(); names.hasNext(); ) {
+      String name = names.next();
+      compare(what + name, wanted.get(name).asText(), got.apply(name));
+    }
+  }
+
+  private String checkKind(String check) {
+    return advice.firstChecks().stream()
+        .filter(found -> found.id().equals(check))
+        .map(found -> found.kind().id())
+        .findFirst()
+        .orElse("none");
+  }
+
+  private String heldBy(String lever) {
+    return advice.suggestions().stream()
+        .filter(found -> found.lever().id().equals(lever))
+        .map(found -> found.heldBy() == null ? "nothing" : found.heldBy())
+        .findFirst()
+        .orElse("nothing");
+  }
+
+  private String over(String decision) {
+    return sorted(
+        advice.decisions().stream()
+            .filter(found -> found.note().equals(decision))
+            .flatMap(found -> found.over().stream())
+            .toList());
   }
 
   /** How sure a finding is, in words. */
@@ -153,8 +189,12 @@ final class Expectation {
   }
 
   private List<String> words(String key) {
+    return words(expect.path(key));
+  }
+
+  private static List<String> words(JsonNode list) {
     List<String> words = new ArrayList<>();
-    expect.path(key).forEach(word -> words.add(word.asText()));
+    list.forEach(word -> words.add(word.asText()));
     return words;
   }
 

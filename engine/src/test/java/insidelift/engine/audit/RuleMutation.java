@@ -107,18 +107,6 @@ final class RuleMutation {
       killed += dies ? 1 : 0;
       if (survivor != null) {
         survivors.add(survivor);
-        if (System.getenv("MUTDBG") != null) {
-          System.out.println(
-              (survivor.witness() == null ? "EQ " : "MISSED ")
-                  + survivor.mutant()
-                  + " | "
-                  + survivor.differs()
-                  + " | "
-                  + (survivor.witness() == null ? "" : survivor.witness().answers()));
-        }
-      }
-      if (System.getenv("MUTDBG") != null && mutants % 200 == 0) {
-        System.out.println("AT " + mutants);
       }
     }
   }

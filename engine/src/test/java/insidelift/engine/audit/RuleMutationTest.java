@@ -7,7 +7,9 @@ import insidelift.engine.audit.RuleMutation.Survivor;
 import insidelift.engine.consultation.Advisor;
 import insidelift.shared.index.RuleIndex;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -27,8 +29,29 @@ class RuleMutationTest {
             ? RuleMutation.of(CASES, RuleMutation.EFFORT).run(1)
             : RuleMutation.of(CASES, new Effort(20, 2, 100, 1)).run(30);
 
-    assertThat(mutation.missed()).extracting(Survivor::mutant).isEmpty();
+    List<String> left = left();
+    assertThat(mutation.missed())
+        .filteredOn(survivor -> !left.contains(survivor.mutant()))
+        .isEmpty();
+    if (all) {
+      assertThat(mutation.missed()).extracting(Survivor::mutant).containsAll(left);
+    }
     assertThat(mutation.killed()).isGreaterThan(mutation.mutants() * 3 / 4);
+  }
+
+  /** The mistakes that may be left, each with its reason behind the last bar. */
+  private static List<String> left() throws IOException {
+    List<String> left = new ArrayList<>();
+    for (String line :
+        Files.readAllLines(
+            Path.of("src", "test", "resources", "insidelift", "rule-mistakes-left.txt"))) {
+      if (!line.startsWith("#")) {
+        int bar = line.lastIndexOf(" | ");
+        assertThat(line.substring(bar + 3)).as(line).hasSizeGreaterThan(20);
+        left.add(line.substring(0, bar));
+      }
+    }
+    return left;
   }
 
   @Test
