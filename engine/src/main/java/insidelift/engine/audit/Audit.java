@@ -77,7 +77,7 @@ public final class Audit {
     Agreement agreement = new Agreement(knowledge.advisor(), effort.every());
     List<Visit> visits =
         new Sweep(plain, List.of(voices, invariants, comparisons, agreement))
-            .run(knowledge, effort).stream()
+            .run(knowledge, effort, voices::unheard).stream()
                 .map(seen -> new Visit(seen.of(), seen.size(), seen.visited(), seen.whole()))
                 .toList();
     check("opposed", "opposed rules that no rule decides between", voices.opposed());

@@ -104,7 +104,8 @@ public record CaseLibrary(List<Entry> entries) {
                   .isPresent();
           if (there == key.equals("without")) {
             differences.add(
-                "%s: caution %s is %s".formatted(lever.id(), note.asText(), there ? "there" : "missing"));
+                "%s: caution %s is %s"
+                    .formatted(lever.id(), note.asText(), there ? "there" : "missing"));
           }
         }
       }

@@ -44,7 +44,13 @@ final class Expectation {
           "degrees",
           "checks",
           "alternatives",
-          "decisions", "findings", "checkKind", "heldBy", "over", "cautions", "without");
+          "decisions",
+          "findings",
+          "checkKind",
+          "heldBy",
+          "over",
+          "cautions",
+          "without");
 
   private static final List<String> SURE = List.of("none", "slight", "clear", "strong");
   private static final List<String> WAYS = List.of("more", "less", "hold", "none");
@@ -61,8 +67,7 @@ final class Expectation {
     }
     if (expect.at("findings").isPresent()) {
       JsonPlace findings = expect.need("findings");
-      findings.object(
-          words.findings().stream().map(FindingWord::id).collect(Collectors.toSet()));
+      findings.object(words.findings().stream().map(FindingWord::id).collect(Collectors.toSet()));
       for (Iterator<String> ids = findings.node().fieldNames(); ids.hasNext(); ) {
         word(findings.need(ids.next()), SURE);
       }
@@ -109,7 +114,8 @@ final class Expectation {
     named("heldBy", "held by, for ", this::heldBy);
     for (Iterator<String> ids = expect.path("over").fieldNames(); ids.hasNext(); ) {
       String decision = ids.next();
-      compare("over, by " + decision, sorted(words(expect.get("over").path(decision))), over(decision));
+      compare(
+          "over, by " + decision, sorted(words(expect.get("over").path(decision))), over(decision));
     }
     all("checks", id -> advice.firstChecks().stream().anyMatch(c -> c.id().equals(id)));
     all("alternatives", id -> advice.alternatives().stream().anyMatch(a -> a.lever().equals(id)));

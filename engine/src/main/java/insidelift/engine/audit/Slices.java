@@ -7,6 +7,7 @@ import insidelift.shared.index.RuleIndex.Act;
 import insidelift.shared.index.RuleIndex.IndexedRule;
 import insidelift.shared.index.RuleIndex.Premise;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -126,6 +127,41 @@ final class Slices {
     return new Slice(of, List.copyOf(questions), size);
   }
 
+  /**
+   * The states that a rule, and the rules that make what it reads, name as answers that must be
+   * given; "not known" is always among them.
+   */
+  int[] named(IndexedRule rule) {
+    Set<IndexedRule> rules = new LinkedHashSet<>();
+    gather(rule, rules);
+    int[] states = new int[grid.size()];
+    Arrays.fill(states, Grid.ABSENT);
+    for (IndexedRule one : rules) {
+      for (Premise premise : one.premises()) {
+        if (premise.fact().equals("Answer") && !premise.absent()) {
+          for (String id : Knowledge.values(premise, "question")) {
+            int q = grid.place(id);
+            states[q] |= grid.mask(q, Knowledge.values(premise, "value"));
+          }
+        }
+      }
+    }
+    return states;
+  }
+
+  private static boolean proposes(IndexedRule maker, Premise premise) {
+    return premise.fact().equals("Proposal")
+        && !premise.absent()
+        && premise.field("claim").map(one -> one.values().contains(maker.note())).orElse(true)
+        && Knowledge.acts(maker, Knowledge.ASKING)
+            .anyMatch(
+                act ->
+                    premise
+                        .field("lever")
+                        .map(one -> one.values().contains(act.words().get(0)))
+                        .orElse(true));
+  }
+
   /** A rule and the rules that make what it reads. */
   private void gather(IndexedRule rule, Set<IndexedRule> into) {
     if (!into.add(rule)) {
@@ -142,7 +178,7 @@ final class Slices {
                 && Knowledge.acts(maker, Set.of("bar"))
                     .anyMatch(
                         act -> Knowledge.values(premise, "lever").contains(act.words().get(0)));
-        if (finding || bar) {
+        if (finding || bar || proposes(maker, premise)) {
           gather(maker, into);
         }
       }

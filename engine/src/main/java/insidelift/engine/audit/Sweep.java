@@ -4,12 +4,15 @@ import insidelift.engine.audit.Slices.Slice;
 import insidelift.engine.consultation.Advisor;
 import insidelift.engine.consultation.Consistent;
 import insidelift.engine.consultation.Grid;
+import insidelift.engine.consultation.Witness;
 import insidelift.shared.Vocabulary.Value;
+import insidelift.shared.index.RuleIndex.IndexedRule;
 import insidelift.shared.situation.Situation;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.Supplier;
 
 /**
  * Visits situations: every one of the slices that are small enough, those of covering arrays, and
@@ -19,6 +22,9 @@ import java.util.SplittableRandom;
 final class Sweep {
 
   private static final long SEED = 20261125;
+
+  /** How often a situation is tried for a rule that spoke nowhere. */
+  private static final int SOUGHT = 5_000;
 
   /**
    * What was visited of one kind.
@@ -43,8 +49,13 @@ final class Sweep {
     this.watches = watches;
   }
 
-  /** Visits as many situations as the effort allows. */
-  List<Visited> run(Knowledge knowledge, Effort effort) {
+  /**
+   * Visits as many situations as the effort allows.
+   *
+   * @param silent the rules that have spoken nowhere so far
+   */
+  List<Visited> run(Knowledge knowledge, Effort effort, Supplier<List<IndexedRule>> silent) {
+    witnesses();
     Slices slices = new Slices(knowledge, grid);
     for (Slice slice : slices.ofFaults()) {
       visit(slice, effort.slice());
@@ -58,7 +69,16 @@ final class Sweep {
     array("all answers", full(), effort.strength());
     array("a sound kart", sound(), effort.strength());
     random(effort.random());
+    seek(slices, silent);
     return List.copyOf(visited);
+  }
+
+  /** Situations made to let each rule speak: chance would seldom find some of them. */
+  private void witnesses() {
+    List<int[]> points =
+        Witness.all(advisor.rules().index(), grid).stream().filter(this::sensible).toList();
+    points.forEach(this::visit);
+    visited.add(new Visited("made for each rule", points.size(), points.size(), false));
   }
 
   /** Every sensible situation of a slice, or as many as allowed, spread over the whole of it. */
@@ -136,6 +156,26 @@ final class Sweep {
       visit(box);
     }
     visited.add(new Visited("at random", count, count, false));
+  }
+
+  /** Looks for situations in which rules speak that spoke nowhere, among the answers they name. */
+  private void seek(Slices slices, Supplier<List<IndexedRule>> silent) {
+    SplittableRandom random = new SplittableRandom(SEED);
+    long tried = 0;
+    for (IndexedRule rule : silent.get()) {
+      int[] named = slices.named(rule);
+      for (int i = 0; i < SOUGHT && silent.get().contains(rule); i++) {
+        int[] box = new int[grid.size()];
+        for (int q = 0; q < box.length; q++) {
+          box[q] = pick(named[q], random);
+        }
+        if (sensible(box)) {
+          tried++;
+          visit(box);
+        }
+      }
+    }
+    visited.add(new Visited("sought for silent rules", tried, tried, false));
   }
 
   private static int pick(int states, SplittableRandom random) {

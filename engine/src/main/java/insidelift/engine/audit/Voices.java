@@ -28,14 +28,12 @@ final class Voices implements Watch {
   /** A correction that stands, whichever rule asked. */
   private record Wanted(String claim, Lever lever, Direction direction, IndexedRule rule) {}
 
-  private final Knowledge knowledge;
   private final Map<String, IndexedRule> rules = new LinkedHashMap<>();
   private final Set<String> spoke = new HashSet<>();
   private final Map<String, Remark> opposed = new LinkedHashMap<>();
   private final Map<String, Remark> gaps = new LinkedHashMap<>();
 
   Voices(Knowledge knowledge) {
-    this.knowledge = knowledge;
     knowledge.rules().forEach(rule -> rules.put(rule.id(), rule));
   }
 
@@ -58,10 +56,14 @@ final class Voices implements Watch {
     return new ArrayList<>(gaps.values());
   }
 
-  /** Rules that spoke nowhere. */
+  /** Rules that have spoken nowhere. */
+  List<IndexedRule> unheard() {
+    return rules.values().stream().filter(rule -> !spoke.contains(rule.id())).toList();
+  }
+
+  /** What there is to say of them. */
   List<Remark> silent() {
-    return knowledge.rules().stream()
-        .filter(rule -> !spoke.contains(rule.id()))
+    return unheard().stream()
         .map(
             rule ->
                 Remark.of(

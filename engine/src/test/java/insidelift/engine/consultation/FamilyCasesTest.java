@@ -34,8 +34,7 @@ class FamilyCasesTest {
             entry ->
                 dynamicTest(
                     entry.file() + ": " + entry.name(),
-                    () ->
-                        assertThat(entry.differences(ADVISOR)).isEmpty()));
+                    () -> assertThat(entry.differences(ADVISOR)).isEmpty()));
   }
 
   @Test
