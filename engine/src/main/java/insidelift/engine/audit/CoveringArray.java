@@ -27,6 +27,7 @@ final class CoveringArray {
   private final long[][] binomial;
   private final int[] base;
   private final int[][] groups;
+  private final int[] states;
   private final BitSet done = new BitSet();
   private int combinations;
   private int senseless;
@@ -42,6 +43,7 @@ final class CoveringArray {
     this.consistent = consistent;
     this.allowed = allowed.clone();
     this.strength = strength;
+    this.states = Arrays.stream(allowed).map(Integer::bitCount).toArray();
     this.binomial = binomials(grid.size() + 1, strength + 1);
     int count = Math.toIntExact(binomial[grid.size()][strength]);
     this.base = new int[count];
@@ -192,46 +194,50 @@ final class CoveringArray {
   }
 
   private int gain(int question, int[] box, boolean[] set) {
-    int[] others = new int[box.length];
+    int[] known = new int[box.length];
+    int[] places = new int[box.length];
     int count = 0;
     for (int q = 0; q < box.length; q++) {
-      if (set[q]) {
-        others[count++] = q;
+      if (set[q] || q == question) {
+        places[count] = place(q, box[q]);
+        known[count++] = q;
       }
     }
-    return count < strength - 1
-        ? 0
-        : gain(question, box, others, count, new int[strength - 1], 0, 0);
+    return gain(question, known, places, count, new Chosen(0, 0, 0, 0, false));
   }
 
-  private int gain(
-      int question, int[] box, int[] others, int count, int[] chosen, int depth, int from) {
-    if (depth == strength - 1) {
-      return done.get(bit(with(chosen, question), box)) ? 0 : 1;
+  /** A rising group of questions while it is chosen: its rank, its code, and where to go on. */
+  private record Chosen(int size, int from, long rank, int code, boolean whole) {}
+
+  /** How many groups that hold the question are not done yet. */
+  private int gain(int question, int[] known, int[] places, int count, Chosen chosen) {
+    if (chosen.size() == strength) {
+      return done.get(base[(int) chosen.rank()] + chosen.code()) ? 0 : 1;
     }
     int gain = 0;
-    for (int i = from; i < count; i++) {
-      chosen[depth] = others[i];
-      gain += gain(question, box, others, count, chosen, depth + 1, i + 1);
+    for (int i = chosen.from(); i <= count - (strength - chosen.size()); i++) {
+      int q = known[i];
+      boolean whole = chosen.whole() || q == question;
+      // The last place is kept for the question itself, and none is chosen past it without it.
+      if (whole || chosen.size() < strength - 1) {
+        gain +=
+            gain(
+                question,
+                known,
+                places,
+                count,
+                new Chosen(
+                    chosen.size() + 1,
+                    i + 1,
+                    chosen.rank() + binomial[q][chosen.size() + 1],
+                    chosen.code() * states[q] + places[i],
+                    whole));
+      }
+      if (q == question) {
+        break;
+      }
     }
     return gain;
-  }
-
-  private int[] with(int[] rising, int question) {
-    int[] all = new int[strength];
-    int at = 0;
-    for (int q : rising) {
-      if (at == 0 || all[at - 1] < question) {
-        if (q > question && (at == 0 || all[at - 1] != question)) {
-          all[at++] = question;
-        }
-      }
-      all[at++] = q;
-    }
-    if (at < strength) {
-      all[at] = question;
-    }
-    return all;
   }
 
   private int bit(int[] questions, int[] box) {

@@ -53,6 +53,35 @@ class CaseLibraryTest {
   }
 
   @Test
+  void everyKindOfWrongExpectationIsNamed() throws Exception {
+    CaseLibrary library =
+        read(
+            """
+            [{'name': 'All wrong', 'source': 'our log',
+              'answers': {'water': 'wet', 'steering-weight': 'heavy', 'front-wear': 'feathered'},
+              'expect': {'findings': {'heavy': 'slight', 'binding': 'clear'},
+                'checkKind': {'check-toe': 'fault'},
+                'heldBy': {'caster': 'hop-no-bite', 'camber': 'nothing'},
+                'over': {'caster-heavy-limit': []},
+                'cautions': {'camber': ['caution-torque', 'caution-heavier-steering']},
+                'without': {'camber': ['caution-feather']}}}]
+            """);
+    assertThat(library.disagreements(ADVISOR))
+        .singleElement()
+        .satisfies(
+            found ->
+                assertThat(found.differences())
+                    .containsExactly(
+                        "finding heavy: slight expected, strong",
+                        "finding binding: clear expected, none",
+                        "kind of check-toe: fault expected, look",
+                        "held by, for caster: hop-no-bite expected, caster-heavy-limit",
+                        "over, by caster-heavy-limit: [] expected, [caster-wet-more]",
+                        "camber: caution caution-heavier-steering is missing",
+                        "camber: caution caution-feather is there"));
+  }
+
+  @Test
   void theCasesOfThisProjectAllAgree() throws Exception {
     for (String part : List.of("whole", "families")) {
       CaseLibrary library =
@@ -77,6 +106,9 @@ class CaseLibraryTest {
             + " case 1.expect.camber: \"up\" is not one of more, less, hold, none",
         "[{'name': 'a', 'source': 'x', 'answers': {}, 'expect': {'status': 'good'}}] | ours.json:"
             + " case 1.expect.status: \"good\" is not one of fix-first, change, hold, not-enough",
+        "[{'name': 'a', 'source': 'x', 'answers': {}, 'expect': {'findings': {'heavy': 'sure'}}}] |"
+            + " ours.json: case 1.expect.findings.heavy: \"sure\" is not one of none, slight,"
+            + " clear, strong",
         "[{'name': 'a', 'source': 'x', 'answers': {}, 'expects': {}}] | ours.json: case 1:"
             + " \"expects\" is not a key here; the keys are answers, expect, fires, kart, name,"
             + " silent, source",

@@ -52,8 +52,7 @@ final class RuleMutation {
     this.cases = cases;
     cases.forEach(entry -> known.put(entry.situation(), known(entry.situation())));
     Watch collect = (situation, decided) -> pool.add(situation);
-    new Sweep(base, List.of(collect))
-        .run(new Knowledge(advisor, LocalDate.MIN), effort, List::of);
+    new Sweep(base, List.of(collect)).run(new Knowledge(advisor, LocalDate.MIN), effort, List::of);
     cases.forEach(entry -> pool.add(entry.situation()));
     pool.forEach(situation -> known.computeIfAbsent(situation, this::known));
   }
