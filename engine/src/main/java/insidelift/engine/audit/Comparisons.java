@@ -10,7 +10,6 @@ import insidelift.shared.Contribution.Fewer;
 import insidelift.shared.Contribution.Limit;
 import insidelift.shared.Contribution.SetAside;
 import insidelift.shared.Direction;
-import insidelift.shared.Finding;
 import insidelift.shared.Kind;
 import insidelift.shared.Lever;
 import insidelift.shared.Vocabulary;
@@ -113,8 +112,8 @@ final class Comparisons implements Watch {
   }
 
   /**
-   * An answer taken back may turn a direction round only where the advice with it said that it
-   * counted: by a decision, a limit, or as a reason of the move.
+   * An answer taken back may turn a direction round only where the ledger says that it counted: by a
+   * decision, a limit, as evidence for or against a finding, or as a reason of the move.
    */
   private void lessKnown(Situation situation, Decided decided) {
     Map<Lever, Direction> with = ways(decided);
@@ -151,22 +150,18 @@ final class Comparisons implements Watch {
                         || entry instanceof Limit
                         || entry instanceof Fewer
                         || entry instanceof Contribution.Decision);
+    boolean weighed =
+        decided.entries(Evidence.class).stream()
+            .anyMatch(piece -> piece.observation().equals(question));
     return decision
+        || weighed
         || decided.verdicts().stream()
             .filter(verdict -> verdict.lever() == lever)
             .flatMap(verdict -> verdict.wishes().stream())
             .flatMap(wish -> wish.origins().stream())
             .flatMap(origin -> origin.premises().stream())
-            .anyMatch(premise -> rests(premise, question, decided));
-  }
-
-  private static boolean rests(Object premise, String question, Decided decided) {
-    if (premise instanceof Answer answer) {
-      return answer.question().equals(question);
-    }
-    return premise instanceof Finding finding
-        && decided.evidence().getOrDefault(finding.id(), List.of()).stream()
-            .map(Evidence::observation)
-            .anyMatch(question::equals);
+            .anyMatch(
+                premise ->
+                    premise instanceof Answer answer && answer.question().equals(question));
   }
 }

@@ -27,7 +27,7 @@ class PlainRulesTest {
     Stream.of(CaseFiles.WHOLE, CaseFiles.FAMILIES)
         .flatMap(folder -> CaseFiles.read(folder).stream())
         .forEach(entry -> all.add(entry.situation()));
-    all.addAll(new Situations(COMPILED.vocabulary(), 1950).some(2_000));
+    all.addAll(new Situations(COMPILED.vocabulary(), 1950).some(500));
     return all;
   }
 
