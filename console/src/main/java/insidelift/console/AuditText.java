@@ -36,14 +36,9 @@ final class AuditText {
     }
     text.heading("Situations visited: " + report.situations());
     for (Visit visit : report.visits()) {
-      text.item(
-          "  ",
-          "%s: %d of %s%s"
-              .formatted(
-                  visit.of(),
-                  visit.visited(),
-                  size(visit.size()),
-                  visit.whole() ? "" : ", not all of them"));
+      String of = visit.visited() == visit.size() ? "" : " of " + size(visit.size());
+      String partly = visit.whole() || of.isEmpty() ? "" : ", not all of them";
+      text.item("  ", visit.of() + ": " + visit.visited() + of + partly);
     }
     text.blank();
     text.paragraph(

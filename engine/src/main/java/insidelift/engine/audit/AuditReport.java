@@ -61,7 +61,7 @@ public record AuditReport(
    * How much of something was visited.
    *
    * @param of what
-   * @param size how many combinations there are
+   * @param size how many combinations of answers there are, senseless ones among them
    * @param visited how many situations
    * @param whole whether all of them that make sense
    */

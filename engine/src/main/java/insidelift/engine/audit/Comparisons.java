@@ -112,8 +112,8 @@ final class Comparisons implements Watch {
   }
 
   /**
-   * An answer taken back may turn a direction round only where the ledger says that it counted: by a
-   * decision, a limit, as evidence for or against a finding, or as a reason of the move.
+   * An answer taken back may turn a direction round only where the ledger says that it counted: by
+   * a decision, a limit, as evidence for or against a finding, or as a reason of the move.
    */
   private void lessKnown(Situation situation, Decided decided) {
     Map<Lever, Direction> with = ways(decided);
@@ -161,7 +161,6 @@ final class Comparisons implements Watch {
             .flatMap(wish -> wish.origins().stream())
             .flatMap(origin -> origin.premises().stream())
             .anyMatch(
-                premise ->
-                    premise instanceof Answer answer && answer.question().equals(question));
+                premise -> premise instanceof Answer answer && answer.question().equals(question));
   }
 }

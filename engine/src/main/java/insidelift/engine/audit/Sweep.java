@@ -111,8 +111,9 @@ final class Sweep {
     rows.forEach(this::visit);
     visited.add(
         new Visited(
-            "%s, every combination of %d".formatted(of, strength),
-            array.combinations(),
+            "%s, every combination of %d (%d of them)"
+                .formatted(of, strength, array.combinations()),
+            rows.size(),
             rows.size(),
             true));
   }

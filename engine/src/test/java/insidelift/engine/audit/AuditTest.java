@@ -6,6 +6,7 @@ import insidelift.engine.audit.AuditReport.Result;
 import insidelift.engine.audit.AuditReport.Visit;
 import insidelift.engine.consultation.Advisor;
 import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -46,11 +47,12 @@ class AuditTest {
 
   @Test
   void everyCombinationOfSoManyQuestionsIsVisited() {
-    assertThat(REPORT.visits())
-        .extracting(Visit::of)
-        .contains(
-            "all answers, every combination of " + EFFORT.strength(),
-            "a sound kart, every combination of " + EFFORT.strength());
+    for (String of : List.of("all answers", "a sound kart")) {
+      assertThat(REPORT.visits())
+          .extracting(Visit::of)
+          .anyMatch(
+              one -> one.startsWith(of + ", every combination of " + EFFORT.strength() + " ("));
+    }
     assertThat(REPORT.situations()).isGreaterThan(20_000);
     System.getLogger("audit")
         .log(System.Logger.Level.INFO, "{0} situations visited", REPORT.situations());
