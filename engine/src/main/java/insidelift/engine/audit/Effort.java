@@ -17,5 +17,5 @@ public record Effort(int slice, int strength, int random, int every) {
   public static final Effort ORDINARY = new Effort(4_000, 3, 500, 400);
 
   /** Many minutes: before a release. */
-  public static final Effort THOROUGH = new Effort(2_000_000, 4, 100_000, 100);
+  public static final Effort THOROUGH = new Effort(300_000, 4, 100_000, 500);
 }

@@ -1,113 +1,26 @@
 package insidelift.engine.audit;
 
+import static insidelift.engine.audit.Mistaken.SOUND;
+import static insidelift.engine.audit.Mistaken.act;
+import static insidelift.engine.audit.Mistaken.answer;
+import static insidelift.engine.audit.Mistaken.finding;
+import static insidelift.engine.audit.Mistaken.found;
+import static insidelift.engine.audit.Mistaken.knowledge;
+import static insidelift.engine.audit.Mistaken.note;
+import static insidelift.engine.audit.Mistaken.rule;
+import static insidelift.engine.audit.Mistaken.with;
+import static insidelift.engine.audit.Mistaken.withNote;
+import static insidelift.engine.audit.Mistaken.without;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import insidelift.engine.audit.Allowances.Allowance;
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Decided;
-import insidelift.engine.notes.Note;
-import insidelift.rules.RuleBase;
-import insidelift.shared.index.RuleIndex;
-import insidelift.shared.index.RuleIndex.Act;
-import insidelift.shared.index.RuleIndex.Constraint;
 import insidelift.shared.index.RuleIndex.IndexedRule;
-import insidelift.shared.index.RuleIndex.Premise;
-import insidelift.shared.situation.Situation;
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Every check finds a mistake made on purpose, names its place, and finds none without it. */
 class ChecksTest {
-
-  private static final Advisor ADVISOR = Advisor.load();
-  private static final LocalDate DAY = LocalDate.parse("2026-11-25");
-  private static final Knowledge SOUND = new Knowledge(ADVISOR, DAY);
-
-  private static Premise answer(String question, String... values) {
-    return new Premise(
-        "Answer",
-        false,
-        List.of(
-            new Constraint("question", "==", List.of(question)),
-            new Constraint("value", "in", List.of(values))));
-  }
-
-  private static Premise finding(String id, int least) {
-    return new Premise(
-        "Finding",
-        false,
-        List.of(
-            new Constraint("id", "==", List.of(id)),
-            new Constraint("strength", ">=", List.of("" + least))));
-  }
-
-  private static IndexedRule rule(
-      String id, String note, String stage, List<Premise> premises, Act... acts) {
-    return new IndexedRule(id, note, "", "made-up", 7, stage, premises, List.of(acts));
-  }
-
-  private static Act act(String verb, String... words) {
-    return new Act(verb, List.of(words));
-  }
-
-  /** The knowledge of this build with other rules beside its own. */
-  private static Knowledge with(IndexedRule... more) {
-    List<IndexedRule> rules = new ArrayList<>(SOUND.rules());
-    rules.addAll(List.of(more));
-    return knowledge(rules);
-  }
-
-  private static Knowledge without(String id) {
-    return knowledge(SOUND.rules().stream().filter(rule -> !rule.id().equals(id)).toList());
-  }
-
-  private static Knowledge knowledge(List<IndexedRule> rules) {
-    return new Knowledge(
-        ADVISOR.with(RuleBase.plain(new RuleIndex(1, rules)), ADVISOR.notes()), DAY);
-  }
-
-  private static Knowledge withNote(Note note) {
-    return new Knowledge(
-        ADVISOR.with(ADVISOR.rules(), ADVISOR.notes().with(List.of(note), Map.of())), DAY);
-  }
-
-  private static Note note(
-      String id, List<String> sources, boolean disputed, String review, String section) {
-    return new Note(
-        id,
-        "claim",
-        "camber",
-        "Made up",
-        "",
-        sources,
-        disputed,
-        review,
-        Map.of("Claim", List.of("Made up."), section, List.of("One side: a", "Other side: b")));
-  }
-
-  private static void found(List<Remark> remarks, String id, String what) {
-    assertThat(remarks)
-        .filteredOn(remark -> remark.id().equals(id))
-        .singleElement()
-        .satisfies(remark -> assertThat(remark.what()).isEqualTo(what));
-  }
-
-  private static Decided decided(Knowledge knowledge, Situation situation) {
-    return knowledge.advisor().decide(situation);
-  }
-
-  private static Situation situation(String... answers) {
-    Situation situation = Situation.UNKNOWN;
-    for (int i = 0; i < answers.length; i += 2) {
-      situation = situation.with(answers[i], answers[i + 1]);
-    }
-    return situation;
-  }
 
   @Test
   void aRuleSaidTwiceIsRedundantAndHasItsPlace() {
@@ -305,137 +218,6 @@ class ChecksTest {
         new Completeness(withNote(note("m", practice, false, "soon", "Why"))).reviews(),
         "m",
         "the review date of the note \"m\" is no day");
-  }
-
-  @Test
-  void opposedCorrectionsWithoutADeciderAreShownByTheirAnswers() {
-    Situation both = situation("water", "dry", "mid-corner", "oversteer", "exit", "understeer");
-    Knowledge undecided = without("by-phase.mid-loose");
-    Voices voices = new Voices(undecided);
-    voices.see(both, decided(undecided, both));
-    found(
-        voices.opposed(),
-        "camber-front-weak camber-rear-loose",
-        "\"camber-front-weak\" and \"camber-rear-loose\" ask camber both ways and no rule decides");
-    assertThat(voices.opposed().get(0).witness()).containsEntry("exit", "understeer");
-    Voices sound = new Voices(SOUND);
-    sound.see(both, decided(SOUND, both));
-    assertThat(sound.opposed()).isEmpty();
-  }
-
-  @Test
-  void aRuleThatNeverSpeaksIsNamed() {
-    Voices voices = new Voices(SOUND);
-    Situation loose = situation("play", "some");
-    voices.see(loose, decided(SOUND, loose));
-    assertThat(voices.silent()).extracting(Remark::id).contains("check-loose");
-    assertThat(voices.silent()).extracting(Remark::id).doesNotContain("check-play");
-  }
-
-  @Test
-  void aSilenceWithoutAReasonIsAGap() {
-    Knowledge mute = without("nothing-asks.caster");
-    Situation some = situation("water", "dry", "turn-in", "good");
-    Voices voices = new Voices(mute);
-    voices.see(some, decided(mute, some));
-    found(
-        voices.gaps(),
-        "no lever moves, and nothing says why",
-        "no lever moves, and nothing says why");
-    Voices sound = new Voices(SOUND);
-    sound.see(some, decided(SOUND, some));
-    assertThat(sound.gaps()).isEmpty();
-  }
-
-  @Test
-  void everyInvariantThatRulesCanBreakIsSeenBroken() {
-    broken(without("check-play"), situation("play", "some"), "a fault moves no lever");
-    broken(
-        without("caster-heavy-limit"),
-        situation("steering-weight", "heavy", "water", "wet"),
-        "too heavy a steering gets no more caster");
-    broken(
-        knowledge(
-            SOUND.rules().stream()
-                .filter(rule -> rule.acts().stream().noneMatch(a -> a.verb().equals("caution")))
-                .toList()),
-        situation("water", "wet"),
-        "a move has reasons, cautions and a job");
-    IndexedRule meddling =
-        rule(
-            "meddling",
-            "camber-rear-loose",
-            "advise",
-            List.of(finding("even-contact", 5)),
-            act("correction", "camber", "less", "even-contact"));
-    broken(
-        knowledge(
-            Stream.concat(without("camber-even").rules().stream(), Stream.of(meddling)).toList()),
-        situation("turn-in", "good", "mid-corner", "good", "exit", "good", "front-wear", "even"),
-        "where all is good nothing is corrected");
-  }
-
-  private static void broken(Knowledge knowledge, Situation situation, String invariant) {
-    Invariants invariants = new Invariants(knowledge.words());
-    assertThat(invariants.names()).contains(invariant);
-    invariants.see(situation, decided(knowledge, situation));
-    found(invariants.remarks(), invariant, "it does not hold that " + invariant);
-    Invariants sound = new Invariants(SOUND.words());
-    sound.see(situation, decided(SOUND, situation));
-    assertThat(sound.remarks()).isEmpty();
-  }
-
-  @Test
-  void aComparisonThatRulesBreakIsSeenBroken() {
-    IndexedRule leftOnly =
-        rule(
-            "left-only",
-            "check-play",
-            "MAIN",
-            List.of(answer("pull", "left")),
-            act("check", "fault"));
-    Knowledge lopsided =
-        knowledge(
-            Stream.concat(without("caster-unequal").rules().stream(), Stream.of(leftOnly))
-                .toList());
-    compared(
-        lopsided,
-        situation("pull", "left", "water", "wet"),
-        "a mirrored kart gets the same advice");
-    IndexedRule backward =
-        rule(
-            "backward",
-            "camber-wet-positive",
-            "advise",
-            List.of(answer("water", "standing")),
-            act("target", "camber", "damp"));
-    compared(
-        knowledge(
-            Stream.concat(
-                    without("camber-wet-positive.standing").rules().stream(), Stream.of(backward))
-                .toList()),
-        situation("water", "wet"),
-        "more water never asks for less");
-  }
-
-  private static void compared(Knowledge knowledge, Situation situation, String comparison) {
-    Comparisons comparisons = new Comparisons(knowledge.advisor(), 1);
-    comparisons.see(situation, decided(knowledge, situation));
-    found(comparisons.remarks(), comparison, "it does not hold that " + comparison);
-    Comparisons sound = new Comparisons(ADVISOR, 1);
-    sound.see(situation, decided(SOUND, situation));
-    assertThat(sound.remarks()).isEmpty();
-    assertThat(sound.compared()).isEqualTo(1);
-  }
-
-  @Test
-  void anIndexThatSaysOtherThanTheRulesIsSeen() {
-    Situation loose = situation("play", "some");
-    Agreement agreement = new Agreement(ADVISOR, 1);
-    agreement.see(loose, decided(SOUND, loose));
-    assertThat(agreement.remarks()).isEmpty();
-    agreement.see(loose, decided(without("check-play"), loose));
-    found(agreement.remarks(), "index", "the compiled rules say other than their index");
   }
 
   @Test
