@@ -11,7 +11,7 @@ package insidelift.engine.audit;
 public record Effort(int slice, int strength, int random, int every) {
 
   /** Seconds: what the ordinary build and a knowledge editor wait for. */
-  public static final Effort QUICK = new Effort(1_500, 2, 300, 200);
+  public static final Effort QUICK = new Effort(700, 2, 200, 400);
 
   /** Half a minute: what the ordinary build runs. */
   public static final Effort ORDINARY = new Effort(4_000, 3, 500, 400);
