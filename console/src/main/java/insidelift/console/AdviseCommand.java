@@ -53,12 +53,20 @@ final class AdviseCommand implements Callable<Integer> {
 
   @Mixin private RunPlace place;
 
+  @Mixin private OverlayOption overlay;
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    Advisor advisor = Advisor.load();
+    Advisor advisor;
+    try {
+      advisor = overlay.beside(Advisor.load());
+    } catch (CaseProblem e) {
+      spec.commandLine().getErr().println("insidelift: " + e.getMessage());
+      return Insidelift.FAILED;
+    }
     String name = file.equals("-") ? "standard input" : Printable.shown(file, 200);
     Situation situation;
     try {

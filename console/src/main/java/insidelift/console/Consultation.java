@@ -103,6 +103,14 @@ final class Consultation {
       safety();
       ownLog();
     }
+    String problem = preparation.problem();
+    if (!problem.isEmpty()) {
+      screen.say(
+          new Text(screen.width())
+              .line("")
+              .paragraph("Your own knowledge is left out. " + Text.safe(problem))
+              .lines());
+    }
     while (true) {
       questions();
       boolean more = !blocked() && !session.open().isEmpty();

@@ -40,6 +40,7 @@ import picocli.CommandLine.Spec;
       ProveCommand.class,
       LogCommand.class,
       NotesCommand.class,
+      AuditCommand.class,
       RehearseCommand.class
     })
 public final class Insidelift implements Runnable {

@@ -7,6 +7,7 @@ import insidelift.engine.logbook.OwnLog;
 import insidelift.engine.notes.NoteBook;
 import insidelift.rules.RuleBase;
 import insidelift.shared.Vocabulary;
+import insidelift.shared.situation.CaseProblem;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -19,13 +20,25 @@ import java.util.concurrent.CompletionException;
 final class Preparation {
 
   private final CompletableFuture<Advisor> advisor;
+  private volatile String problem = "";
   private final CompletableFuture<Optional<OwnLog>> log;
 
   Preparation(Vocabulary vocabulary, NoteBook notes, Path folder) {
     this.advisor =
-        CompletableFuture.supplyAsync(() -> new Advisor(vocabulary, RuleBase.load(), notes));
+        CompletableFuture.supplyAsync(
+            () -> withOwn(new Advisor(vocabulary, RuleBase.load(), notes)));
     // After the rules: on a machine of one processor they are what is waited for.
     this.log = advisor.thenApplyAsync(ready -> log(folder));
+  }
+
+  /** A shop's own claims are left out, and that is said, where its file cannot be used. */
+  private Advisor withOwn(Advisor advisor) {
+    try {
+      return new OverlayOption().beside(advisor);
+    } catch (CaseProblem e) {
+      problem = e.getMessage();
+      return advisor;
+    }
   }
 
   private static Optional<OwnLog> log(Path folder) {
@@ -40,6 +53,12 @@ final class Preparation {
   /** The advisor, as soon as it is ready. */
   Advisor advisor() {
     return ready(advisor);
+  }
+
+  /** What is wrong with the shop's own knowledge; empty if nothing is. */
+  String problem() {
+    ready(advisor);
+    return problem;
   }
 
   /** What the user's own log says of whoever drove last; empty if there is no such run. */

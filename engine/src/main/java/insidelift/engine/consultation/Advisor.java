@@ -79,6 +79,11 @@ public final class Advisor {
     return new Advisor(Vocabulary.load(), RuleBase.load(), NoteBook.open());
   }
 
+  /** The same advisor with a shop's own rules and notes beside its own. */
+  public Advisor with(RuleBase moreRules, NoteBook moreNotes) {
+    return new Advisor(vocabulary, moreRules, moreNotes);
+  }
+
   /** The words it understands. */
   public Vocabulary vocabulary() {
     return vocabulary;
@@ -100,8 +105,16 @@ public final class Advisor {
     return new Wording(vocabulary, notes, rules, effects, situation).advice(decide(situation));
   }
 
+  /**
+   * The advice without what is computed for the kart's wheels and without open questions: what
+   * holding many cases against the rules needs.
+   */
+  public Advice outline(Situation situation) {
+    return new Wording(vocabulary, notes, rules, null, situation).advice(decide(situation));
+  }
+
   /** The decisions on a situation without the words: what comparing many of them needs. */
-  Decided decide(Situation situation) {
+  public Decided decide(Situation situation) {
     Sizer sizer = new Sizer(situation.kart());
     try (Reasoning reasoning = rules.reason()) {
       List<Contribution> seen =
@@ -140,7 +153,7 @@ public final class Advisor {
   }
 
   /** Whether an answer to that question alone is enough to say something. */
-  static boolean enough(Question question) {
+  public static boolean enough(Question question) {
     return ENOUGH.contains(question.id()) || question.safety();
   }
 

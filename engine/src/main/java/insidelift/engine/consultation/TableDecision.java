@@ -1,13 +1,14 @@
 package insidelift.engine.consultation;
 
 import insidelift.engine.sizing.Sizer;
+import insidelift.rules.Ledger;
+import insidelift.shared.Answer;
 import insidelift.shared.CheckKind;
 import insidelift.shared.Contribution;
 import insidelift.shared.Contribution.Evidence;
 import insidelift.shared.Contribution.FirstCheck;
 import insidelift.shared.Lever;
 import insidelift.shared.Status;
-import insidelift.shared.index.RuleIndex.Act;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -34,12 +35,7 @@ final class TableDecision {
     this.record = record;
     RuleTable table = states.table();
     for (RuleTable.Line line : table.lines()) {
-      List<Contribution> of = new ArrayList<>();
-      for (Act act : line.acts()) {
-        String observation = act.verb().equals("evidence") ? table.observation(line) : "";
-        of.add(Recorded.by(line.rule(), act, observation));
-      }
-      entries.add(of);
+      entries.add(Ledger.of(line.rule(), restingOn(table, line)));
     }
     this.byName =
         IntStream.range(0, entries.size())
@@ -47,6 +43,13 @@ final class TableDecision {
             .sorted(Comparator.comparing(line -> table.lines().get(line).rule().id()))
             .mapToInt(Integer::intValue)
             .toArray();
+  }
+
+  /** Evidence rests on one answer, whichever it is. */
+  private static List<Object> restingOn(RuleTable table, RuleTable.Line line) {
+    return line.evidence().isEmpty()
+        ? List.of()
+        : List.of(new Answer(table.observation(line), "", false));
   }
 
   /** What one situation, a box of single states, comes to. */

@@ -1,5 +1,6 @@
 package insidelift.engine.consultation;
 
+import insidelift.engine.audit.CaseLibrary.Entry;
 import insidelift.engine.sizing.Sizer;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
@@ -99,7 +100,12 @@ public final class QuestionsReport {
     lines.add(
         "Time to the next question, %d choices: median %.1f ms, 99th percentile %.1f ms, worst %.1f"
                 .formatted(nanos.size(), ms(0.5), ms(0.99), ms(1))
-            + " ms. Bounds given up: %d.".formatted(next.givenUp()));
+            + " ms.");
+    lines.add("");
+    lines.add(
+        "Asked were %d questions; for %d of them the bounds were given up before it was certain"
+                .formatted(asking, unproven)
+            + " that their answer, or that of one ranked before them, can matter.");
     return lines;
   }
 
@@ -126,7 +132,7 @@ public final class QuestionsReport {
 
   private List<Situation> library(Path folder) throws CaseProblem {
     List<Situation> situations = new ArrayList<>();
-    for (CaseFiles.Entry entry : CaseFiles.read(folder)) {
+    for (Entry entry : CaseFiles.read(folder)) {
       String file = "{\"schema\":1,\"answers\":" + entry.node().path("answers");
       file += entry.node().has("kart") ? ",\"kart\":" + entry.node().get("kart") + "}" : "}";
       situations.add(new CaseReader(vocabulary).read(file));

@@ -1,7 +1,9 @@
 package insidelift.shared.situation;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
 import java.util.Iterator;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -25,6 +27,20 @@ public record JsonPlace(JsonPlace parent, String key, JsonNode node) {
   /** A value of a list, which stands where the list stands. */
   public JsonPlace item(JsonNode item) {
     return new JsonPlace(this, "", item);
+  }
+
+  /** A value of a list, told from its neighbours by a name such as {@code case 3}. */
+  public JsonPlace item(String name, JsonNode item) {
+    return new JsonPlace(this, name, item);
+  }
+
+  /** The values of a list, each told from its neighbours by its number. */
+  public List<JsonPlace> members() {
+    List<JsonPlace> members = new ArrayList<>();
+    for (int i = 0; i < node.size(); i++) {
+      members.add(new JsonPlace(this, "[" + (i + 1) + "]", node.get(i)));
+    }
+    return members;
   }
 
   /** The value as an object whose keys are the user's own. */
@@ -111,7 +127,8 @@ public record JsonPlace(JsonPlace parent, String key, JsonNode node) {
     }
     String above = parent.path();
     String here = Printable.shown(key);
-    return above.isEmpty() || here.isEmpty() ? above + here : above + "." + here;
+    boolean apart = !above.isEmpty() && !here.isEmpty() && !here.startsWith("[");
+    return apart ? above + "." + here : above + here;
   }
 
   private String kind() {
