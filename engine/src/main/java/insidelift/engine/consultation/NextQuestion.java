@@ -92,11 +92,7 @@ public final class NextQuestion {
   }
 
   Outlook outlook(Situation situation, Set<String> skipped) {
-    if (!situation.kart().equals(kart)) {
-      kart = situation.kart();
-      outcomes = outcomes(situation);
-      chosen.clear();
-    }
+    look(situation);
     int[] box = grid.box(situation, advisor.vocabulary(), skipped);
     List<Integer> key = Arrays.stream(box).boxed().toList();
     Outlook before = chosen.get(key);
@@ -105,6 +101,14 @@ public final class NextQuestion {
       chosen.put(key, before);
     }
     return before;
+  }
+
+  private void look(Situation situation) {
+    if (!situation.kart().equals(kart)) {
+      kart = situation.kart();
+      outcomes = outcomes(situation);
+      chosen.clear();
+    }
   }
 
   private Outlook outlook(int[] box) {
@@ -183,6 +187,58 @@ public final class NextQuestion {
       counts[Integer.numberOfTrailingZeros(drawn.get(i)[question])][ends[i]]++;
     }
     return Information.gainFromCounts(counts);
+  }
+
+  /**
+   * What the answer to a question is expected to tell about what to do now, in bits, for the effort
+   * of giving it. The safety checks are one screen and are asked as one: whether it shows a fault.
+   *
+   * @param situation what is known
+   * @param skipped questions that were answered with "unknown"
+   * @param question a question's id; any of the safety checks stands for the whole screen
+   * @throws IllegalArgumentException if there is no such question
+   */
+  public double tells(Situation situation, Set<String> skipped, String question) {
+    int place = grid.place(question);
+    if (place < 0) {
+      throw new IllegalArgumentException("there is no question \"" + question + '"');
+    }
+    look(situation);
+    int[] box = grid.box(situation, advisor.vocabulary(), skipped);
+    boolean[] open = new boolean[box.length];
+    for (int q = 0; q < box.length; q++) {
+      open[q] = box[q] == grid.full(q);
+    }
+    if (!open[place]) {
+      return 0;
+    }
+    List<int[]> drawn = new ArrayList<>();
+    for (int i = 0; i < completions.count(); i++) {
+      drawn.add(completions.draw(i, box, open));
+    }
+    int[] ends = drawn.stream().mapToInt(outcomes::of).toArray();
+    return grid.question(place).safety()
+        ? screen(drawn, ends)
+        : gain(place, drawn, ends) / grid.question(place).effort();
+  }
+
+  /** What the screen of safety checks tells: whether there is a fault on it. */
+  private double screen(List<int[]> drawn, int[] ends) {
+    double[][] counts = new double[2][outcomes.size()];
+    for (int i = 0; i < ends.length; i++) {
+      counts[fault(drawn.get(i)) ? 1 : 0][ends[i]]++;
+    }
+    return Information.gainFromCounts(counts);
+  }
+
+  private boolean fault(int[] point) {
+    for (int q = 0; q < point.length; q++) {
+      int value = Integer.numberOfTrailingZeros(point[q]) - 1;
+      if (grid.question(q).safety() && value >= 0 && grid.question(q).values().get(value).fault()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether some completion of the rest makes this answer change what to do now. */

@@ -8,6 +8,7 @@ import insidelift.engine.consultation.RuleTable.Proposed;
 import insidelift.engine.consultation.RuleTable.Seen;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Builds situations in which a rule that reads a question comes true and nothing else is wrong:
@@ -47,6 +48,17 @@ final class Witness {
       }
     }
     return points;
+  }
+
+  /**
+   * A situation in which a rule comes true as far as its own premises go; empty if there is none.
+   *
+   * @param box all completions
+   * @param now what is known, with every open question not known
+   */
+  Optional<int[]> of(Line line, int[] box, int[] now) {
+    int[] point = now.clone();
+    return satisfy(line, box, point) ? Optional.of(point) : Optional.empty();
   }
 
   private void add(Line line, Line reader, int[] box, int[] now, List<int[]> points) {

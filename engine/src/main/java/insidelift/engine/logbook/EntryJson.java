@@ -33,6 +33,10 @@ final class EntryJson {
       return "day";
     } else if (entry instanceof RunEntry) {
       return "run";
+    } else if (entry instanceof ReviewEntry) {
+      return "review";
+    } else if (entry instanceof AttemptEntry) {
+      return "attempt";
     }
     return "correction";
   }
@@ -49,6 +53,10 @@ final class EntryJson {
           object().put("date", day.date().toString()).put("track", day.track()), day.note());
     } else if (entry instanceof RunEntry run) {
       return RunJson.write(run);
+    } else if (entry instanceof ReviewEntry review) {
+      return StudyJson.write(review);
+    } else if (entry instanceof AttemptEntry attempt) {
+      return StudyJson.write(attempt);
     }
     return correction((Correction) entry);
   }
@@ -79,6 +87,8 @@ final class EntryJson {
               date(place.need("date")), place.need("track").reference(), text(place));
         }
         case "run" -> RunJson.read(place);
+        case "review" -> StudyJson.review(place);
+        case "attempt" -> StudyJson.attempt(place);
         case "correction" -> correction(place);
         default ->
             throw place.problem("records of the kind " + Printable.quoted(kind) + " are not known");
@@ -143,7 +153,7 @@ final class EntryJson {
     return note.isPresent() ? note.get().word() : "";
   }
 
-  private static LocalDate date(Place place) throws CaseProblem {
+  static LocalDate date(Place place) throws CaseProblem {
     try {
       return LocalDate.parse(place.word());
     } catch (DateTimeException e) {

@@ -69,7 +69,7 @@ final class Records {
     lines.add(line);
     if (line.entry() instanceof Correction correction) {
       Entry before = current.remove(correction.of());
-      if (before != null) {
+      if (before != null && !again(before)) {
         taken.remove(key(before));
       }
       corrected.add(correction.of());
@@ -82,7 +82,9 @@ final class Records {
 
   private void put(int number, Entry entry) {
     current.put(number, entry);
-    taken.put(key(entry), number);
+    if (!again(entry)) {
+      taken.put(key(entry), number);
+    }
   }
 
   private Optional<String> misfit(Correction correction) {
@@ -139,7 +141,7 @@ final class Records {
   }
 
   private Optional<String> unique(Entry entry, int self) {
-    Integer other = taken.get(key(entry));
+    Integer other = again(entry) ? null : taken.get(key(entry));
     if (other == null || other == self) {
       return Optional.empty();
     }
@@ -153,6 +155,11 @@ final class Records {
     return Optional.of(
         "the %s %s is record %d already"
             .formatted(EntryJson.kind(entry), Printable.quoted(name(entry)), other));
+  }
+
+  /** Whether the like of an entry may be there any number of times. */
+  private static boolean again(Entry entry) {
+    return entry instanceof ReviewEntry || entry instanceof AttemptEntry;
   }
 
   private static String key(Entry entry) {
