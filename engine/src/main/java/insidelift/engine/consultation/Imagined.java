@@ -187,6 +187,21 @@ public final class Imagined {
         .filter(situation -> consistent.holds(situation, advisor.vocabulary()));
   }
 
+  /** Whether a situation has an answer that alone is enough to say something, or a fault. */
+  public boolean tells(Situation situation) {
+    return situation.answers().entrySet().stream()
+        .anyMatch(
+            known ->
+                advisor
+                    .vocabulary()
+                    .question(known.getKey())
+                    .filter(
+                        question ->
+                            Advisor.enough(question)
+                                || question.value(known.getValue()).orElseThrow().fault())
+                    .isPresent());
+  }
+
   /** Whether a situation contradicts itself nowhere. */
   public boolean consistent(Situation situation) {
     return consistent.holds(situation, advisor.vocabulary());

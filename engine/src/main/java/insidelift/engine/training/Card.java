@@ -12,15 +12,20 @@ public sealed interface Card {
   /** The topic it belongs to, in words. */
   String topic();
 
-  /** What is asked, in paragraphs. */
-  List<String> ask();
+  /** What a card of choices asks. */
+  enum Kind {
+    /** Which finding the answers speak for. */
+    FINDING,
+    /** What to do now. */
+    DECISION
+  }
 
   /**
    * A card whose answer is a part of a note; the trainee judges how well it came.
    *
    * @param id its id
    * @param topic its topic
-   * @param ask what is asked
+   * @param ask what is asked, in paragraphs
    * @param note the note
    * @param section the section that answers it
    */
@@ -28,16 +33,14 @@ public sealed interface Card {
       implements Card {}
 
   /**
-   * A card whose answer the rules give: what they make of some answers.
+   * A card whose answer the rules give when it is asked for.
    *
    * @param id its id
    * @param topic its topic
-   * @param ask what is asked
+   * @param kind what is asked
    * @param told what is known
-   * @param options what can be answered: the one that the rules give, and others that they do not
    */
-  record Choice(String id, String topic, List<String> ask, Situation told, List<Option> options)
-      implements Card {}
+  record Choice(String id, String topic, Kind kind, Situation told) implements Card {}
 
   /**
    * Something that can be answered.

@@ -8,6 +8,7 @@ import insidelift.shared.Answer;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
+import insidelift.shared.Vocabulary.Value;
 import insidelift.shared.index.RuleIndex.IndexedRule;
 import insidelift.shared.situation.Situation;
 import java.util.ArrayList;
@@ -147,6 +148,32 @@ public final class Drill {
   /** Says something of the conclusion. */
   public void say(DrillMove move) {
     moves.add(move);
+  }
+
+  /**
+   * Makes any move, and returns what comes back in words; nothing comes back of a conclusion.
+   *
+   * @throws IllegalArgumentException if it names a question that there is not
+   */
+  public String take(DrillMove move) {
+    if (move instanceof DrillMove.Look) {
+      List<String> found = look();
+      return found.isEmpty() ? "nothing is wrong with it" : String.join("; ", found);
+    }
+    if (move instanceof DrillMove.Ask ask) {
+      String value = ask(ask.question());
+      return advisor
+          .vocabulary()
+          .question(ask.question())
+          .flatMap(question -> question.value(value))
+          .map(Value::words)
+          .orElse("nobody can say");
+    }
+    if (move instanceof DrillMove.Hint) {
+      return hint();
+    }
+    say(move);
+    return "";
   }
 
   /**
