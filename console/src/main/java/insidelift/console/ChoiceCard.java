@@ -25,7 +25,13 @@ final class ChoiceCard {
 
   /** Asks, judges, says how it was; and returns the quality of the answer. */
   int ask(Card.Choice card) throws Left {
-    String answer = choose(screen, asker, "answer", examiner.ask(card), options(card));
+    List<String> ask = examiner.ask(card);
+    Text told = new Text(screen.width()).line("");
+    ask.subList(0, ask.size() - 1).forEach(told::paragraph);
+    // What is told stays on the screen when the choices are taken off it.
+    screen.say(told.lines());
+    List<String> question = ask.subList(ask.size() - 1, ask.size());
+    String answer = choose(screen, asker, "answer", question, options(card));
     Judged judged = examiner.judge(card, answer);
     Text text = new Text(screen.width());
     if (judged.right()) {

@@ -74,9 +74,10 @@ final class DrillCommand extends Practice {
         screen -> {
           NextQuestion next = new NextQuestion(advisor);
           DrillCase hidden = way.number == null ? next(cases, log) : cases.numbered(way.number);
-          play(screen, advisor, next, log, hidden);
+          play(screen, advisor, next, log, "Case " + hidden.source(), hidden);
           while (another(screen)) {
-            play(screen, advisor, next, log, next(cases, log));
+            DrillCase other = next(cases, log);
+            play(screen, advisor, next, log, "Case " + other.source(), other);
           }
         });
   }
@@ -106,7 +107,9 @@ final class DrillCommand extends Practice {
         screen -> {
           NextQuestion next = new NextQuestion(advisor);
           for (int i = 0; i < left.size(); i++) {
-            play(screen, advisor, next, log, left.get(i));
+            // The name of a file may say too much.
+            String title = "Case %d of %d".formatted(all.indexOf(left.get(i)) + 1, all.size());
+            play(screen, advisor, next, log, title, left.get(i));
             if (i + 1 < left.size() && !another(screen)) {
               return;
             }
@@ -116,22 +119,37 @@ final class DrillCommand extends Practice {
   }
 
   private void play(
-      Screen screen, Advisor advisor, NextQuestion next, StudyLog log, DrillCase hidden)
+      Screen screen,
+      Advisor advisor,
+      NextQuestion next,
+      StudyLog log,
+      String title,
+      DrillCase hidden)
       throws Left, LogbookProblem {
     Drill drill = new Drill(advisor, next, hidden);
-    new DrillPage(screen, advisor, drill).play();
-    int number =
-        log.add(
-            new AttemptEntry(
-                trainee(),
-                hidden.source(),
-                hidden.hidden(),
-                drill.moves().stream().map(DrillMove::words).toList(),
-                LocalDate.now()));
+    new DrillPage(screen, advisor, drill).play(title);
     Judgement judged = new Judgement(advisor, next, drill);
+    AttemptEntry attempt =
+        new AttemptEntry(
+            trainee(),
+            hidden.source(),
+            hidden.hidden(),
+            drill.moves().stream().map(DrillMove::words).toList(),
+            LocalDate.now());
+    // What it came to is shown even where the disk refuses to keep it.
+    try {
+      int number = log.add(attempt);
+      show(screen, advisor, judged);
+      screen.say(
+          "", "Kept as attempt %d. Again: insidelift drill --replay %d".formatted(number, number));
+    } catch (LogbookProblem e) {
+      show(screen, advisor, judged);
+      throw e;
+    }
+  }
+
+  private static void show(Screen screen, Advisor advisor, Judgement judged) throws Left {
     Leaves.show(screen, new DrillText(screen.width(), advisor).result(judged));
-    screen.say(
-        "", "Kept as attempt %d. Again: insidelift drill --replay %d".formatted(number, number));
   }
 
   private static boolean another(Screen screen) throws Left {
@@ -169,7 +187,8 @@ final class DrillCommand extends Practice {
     NextQuestion next = new NextQuestion(advisor);
     Drill drill = new Drill(advisor, next, new DrillCase(attempt.source(), attempt.hidden()));
     DrillText text = new DrillText(Text.WIDTH, advisor);
-    List<String> lines = new ArrayList<>(text.opening(drill.hidden()));
+    List<String> lines =
+        new ArrayList<>(text.opening("Case " + Printable.shown(attempt.source()), drill.hidden()));
     lines.set(
         0,
         "Attempt %d, %s, on %s"

@@ -56,9 +56,9 @@ final class DrillPage {
     return parts;
   }
 
-  /** Plays the case to its end. */
-  void play() throws Left {
-    screen.say(new DrillText(screen.width(), advisor).opening(drill.hidden()));
+  /** Plays the case to its end, under a title that gives nothing away. */
+  void play(String title) throws Left {
+    screen.say(new DrillText(screen.width(), advisor).opening(title, drill.hidden()));
     while (ask()) {
       // Until the trainee decides.
     }
@@ -106,6 +106,8 @@ final class DrillPage {
     Reply reply = asker.ask(menu("ask", "Which question?", choices));
     if (reply instanceof Reply.Chosen chosen) {
       made(new DrillMove.Ask(chosen.value()));
+    } else if (!(reply instanceof Reply.Back)) {
+      help();
     }
   }
 
@@ -164,10 +166,7 @@ final class DrillPage {
     Choices size =
         new Choices(
             "degrees",
-            List.of(
-                "How far, each side? ("
-                    + DrillText.step(drill.hidden().hidden().kart(), lever)
-                    + ")"),
+            List.of("How far, each side? (" + DrillText.step(drill, lever) + ")"),
             List.of(),
             Optional.of(new Span(0.1, 10, "degrees")),
             Optional.empty(),

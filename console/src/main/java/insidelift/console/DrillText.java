@@ -17,7 +17,6 @@ import insidelift.shared.Vocabulary.Value;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.situation.Kart;
-import insidelift.shared.situation.Printable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -34,8 +33,8 @@ final class DrillText {
   }
 
   /** What is told at the start. */
-  List<String> opening(DrillCase hidden) {
-    Text text = new Text(width).line("").heading("Case " + Printable.shown(hidden.source()));
+  List<String> opening(String title, DrillCase hidden) {
+    Text text = new Text(width).line("").heading(title);
     text.paragraph(
         "A driver comes in and wants a better kart. Find out what you need, then decide what to do"
             + " with the front end now.");
@@ -75,14 +74,12 @@ final class DrillText {
   }
 
   /** What one position of a lever moves on a kart. */
-  static String step(Kart kart, Lever lever) {
-    var own =
-        lever == Lever.CAMBER
-            ? kart.eccentrics().camberPerPosition()
-            : kart.eccentrics().casterPerPosition();
-    return own == null
-        ? "what one position moves was not measured on this kart"
-        : String.format(Locale.ROOT, "one position moves %.2f degrees", own.value());
+  static String step(Drill drill, Lever lever) {
+    return String.format(
+        Locale.ROOT,
+        "one position moves %.2f degrees, %s",
+        drill.position(lever),
+        drill.measured(lever) ? "measured" : "as far as anybody knows");
   }
 
   /** A move, and what came back. */
@@ -160,12 +157,21 @@ final class DrillText {
       Text text = new Text(width);
       for (Remark remark : remarks) {
         text.blank().item("  - ", remark.what());
-        ChoiceCard.shortened(remark.ledger()).forEach(line -> text.line("    " + line));
+        ChoiceCard.shortened(remark.ledger()).forEach(line -> fitted(line, text));
       }
       parts.add(new Part("What was clearly worse", text.lines()));
     }
     parts.add(new Part("What the rules say", rules(judged.drill().hidden())));
     return parts;
+  }
+
+  /** A line of the ledger as it is; on a narrow screen broken, with its own indent. */
+  private void fitted(String line, Text text) {
+    if (line.length() <= width) {
+      text.line(line);
+    } else {
+      text.item(" ".repeat(line.length() - line.stripLeading().length()), line);
+    }
   }
 
   private List<String> scores(Judgement judged) {

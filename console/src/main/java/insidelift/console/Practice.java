@@ -17,9 +17,6 @@ import picocli.CommandLine.Spec;
 /** A command that teaches: it keeps what a trainee did in the training log. */
 abstract class Practice implements Callable<Integer> {
 
-  /** Characters of a trainee's name, as the log takes them. */
-  private static final int LONGEST_NAME = 80;
-
   @Option(
       names = "--trainee",
       paramLabel = "NAME",
@@ -35,9 +32,10 @@ abstract class Practice implements Callable<Integer> {
 
   @Override
   public final Integer call() throws IOException {
-    if (trainee.isBlank() || trainee.codePointCount(0, trainee.length()) > LONGEST_NAME) {
-      throw new ParameterException(
-          spec.commandLine(), "--trainee: a name has 1 to " + LONGEST_NAME + " characters");
+    try {
+      trainee = StudyLog.name(trainee);
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), "--" + e.getMessage(), e);
     }
     try {
       StudyLog log = new StudyLog(DataFolder.find());
@@ -51,7 +49,7 @@ abstract class Practice implements Callable<Integer> {
   }
 
   final String trainee() {
-    return trainee.strip();
+    return trainee;
   }
 
   /** Says that it failed, and why. */

@@ -50,6 +50,7 @@ final class Paddock implements AutoCloseable {
     private int columns = 80;
     private int rows = 24;
     private boolean pipe;
+    private final List<String> words = new ArrayList<>();
 
     private Start(Path data) {
       environment = new java.util.HashMap<>(System.getenv());
@@ -62,6 +63,12 @@ final class Paddock implements AutoCloseable {
 
     Start set(String name, String value) {
       environment.put(name, value);
+      return this;
+    }
+
+    /** Starts with these words behind the launcher's name. */
+    Start words(String... typed) {
+      words.addAll(List.of(typed));
       return this;
     }
 
@@ -96,15 +103,17 @@ final class Paddock implements AutoCloseable {
 
   private Paddock(Start how) throws IOException {
     pipe = how.pipe;
-    String launcher = Launcher.CONSOLE.resolve("insidelift").toString();
+    List<String> command =
+        new ArrayList<>(List.of(Launcher.CONSOLE.resolve("insidelift").toString()));
+    command.addAll(how.words);
     if (pipe) {
-      ProcessBuilder builder = new ProcessBuilder(launcher).redirectErrorStream(true);
+      ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
       builder.environment().clear();
       builder.environment().putAll(how.environment);
       process = builder.start();
     } else {
       process =
-          new PtyProcessBuilder(new String[] {launcher})
+          new PtyProcessBuilder(command.toArray(String[]::new))
               .setEnvironment(how.environment)
               .setDirectory(Launcher.CONSOLE.toString())
               .setInitialColumns(how.columns)
@@ -263,6 +272,11 @@ final class Paddock implements AutoCloseable {
       throw new UncheckedIOException(e);
     }
     return this;
+  }
+
+  /** Whether the program has ended. */
+  boolean ended() {
+    return !process.isAlive();
   }
 
   /** Waits for the end of the program and returns its exit code. */

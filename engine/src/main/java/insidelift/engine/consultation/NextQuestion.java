@@ -131,10 +131,7 @@ public final class NextQuestion {
     boolean fault = outcomes.fault(now);
     int[] all = box.clone();
     consistent.narrow(all, open);
-    List<int[]> drawn = new ArrayList<>();
-    for (int i = 0; i < completions.count(); i++) {
-      drawn.add(completions.draw(i, box, open));
-    }
+    List<int[]> drawn = completions.all(box, open);
     List<Integer> matter = new ArrayList<>();
     for (int q = 0; q < box.length; q++) {
       boolean asked = open[q] && read[q] && !grid.question(q).safety() && !fault;
@@ -173,20 +170,12 @@ public final class NextQuestion {
       }
     }
     if (askable.size() > 1) {
-      int[] ends = drawn.stream().mapToInt(outcomes::of).toArray();
+      Telling telling = new Telling(grid, outcomes, drawn);
       double[] scores = new double[grid.size()];
-      askable.forEach(q -> scores[q] = gain(q, drawn, ends) / grid.question(q).effort());
+      askable.forEach(q -> scores[q] = telling.bits(q));
       askable.sort(Comparator.comparingDouble(q -> -scores[q]));
     }
     return askable;
-  }
-
-  private double gain(int question, List<int[]> drawn, int[] ends) {
-    double[][] counts = new double[grid.question(question).values().size() + 1][outcomes.size()];
-    for (int i = 0; i < ends.length; i++) {
-      counts[Integer.numberOfTrailingZeros(drawn.get(i)[question])][ends[i]]++;
-    }
-    return Information.gainFromCounts(counts);
   }
 
   /**
@@ -212,33 +201,7 @@ public final class NextQuestion {
     if (!open[place]) {
       return 0;
     }
-    List<int[]> drawn = new ArrayList<>();
-    for (int i = 0; i < completions.count(); i++) {
-      drawn.add(completions.draw(i, box, open));
-    }
-    int[] ends = drawn.stream().mapToInt(outcomes::of).toArray();
-    return grid.question(place).safety()
-        ? screen(drawn, ends)
-        : gain(place, drawn, ends) / grid.question(place).effort();
-  }
-
-  /** What the screen of safety checks tells: whether there is a fault on it. */
-  private double screen(List<int[]> drawn, int[] ends) {
-    double[][] counts = new double[2][outcomes.size()];
-    for (int i = 0; i < ends.length; i++) {
-      counts[fault(drawn.get(i)) ? 1 : 0][ends[i]]++;
-    }
-    return Information.gainFromCounts(counts);
-  }
-
-  private boolean fault(int[] point) {
-    for (int q = 0; q < point.length; q++) {
-      int value = Integer.numberOfTrailingZeros(point[q]) - 1;
-      if (grid.question(q).safety() && value >= 0 && grid.question(q).values().get(value).fault()) {
-        return true;
-      }
-    }
-    return false;
+    return new Telling(grid, outcomes, completions.all(box, open)).bits(place);
   }
 
   /** Whether some completion of the rest makes this answer change what to do now. */

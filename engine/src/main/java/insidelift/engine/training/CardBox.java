@@ -59,11 +59,6 @@ public final class CardBox {
     return List.copyOf(cards);
   }
 
-  /** The card of that id, if there is one. */
-  public Optional<Card> card(String id) {
-    return cards.stream().filter(card -> card.id().equals(id)).findFirst();
-  }
-
   private void recall(Note note) {
     for (String heading : note.sections().keySet()) {
       if (ASKED.containsKey(heading)) {

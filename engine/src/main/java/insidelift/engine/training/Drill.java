@@ -3,8 +3,10 @@ package insidelift.engine.training;
 import insidelift.engine.consultation.Advisor;
 import insidelift.engine.consultation.Conclusion;
 import insidelift.engine.consultation.NextQuestion;
+import insidelift.engine.sizing.Sizer;
 import insidelift.engine.training.Card.Option;
 import insidelift.shared.Answer;
+import insidelift.shared.Lever;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
@@ -81,6 +83,16 @@ public final class Drill {
   /** What the rules make of the whole case. */
   public Conclusion right() {
     return right;
+  }
+
+  /** What one position of a lever moves on this kart, in degrees. */
+  public double position(Lever lever) {
+    return new Sizer(hidden.hidden().kart()).step(lever).value();
+  }
+
+  /** Whether that was measured on this kart rather than taken for granted. */
+  public boolean measured(Lever lever) {
+    return new Sizer(hidden.hidden().kart()).measured(lever);
   }
 
   /** The moves so far. */

@@ -29,6 +29,9 @@ public final class Feedback {
   /** Questions spoken of: the worst; more would be a lecture. */
   private static final int QUESTIONS = 3;
 
+  /** Lines of what a better question serves: a few claims say enough. */
+  private static final int SERVES = 5;
+
   /**
    * One thing to say.
    *
@@ -218,7 +221,8 @@ public final class Feedback {
     if (!asked.better().equals(Asking.LOOK)) {
       Question question = advisor.vocabulary().question(asked.better()).orElseThrow();
       better = "\"" + question.ask() + "\"";
-      ledger.addAll(new Explanation(advisor, asked.before()).why(asked.better()).lines());
+      List<String> why = new Explanation(advisor, asked.before()).why(asked.better()).lines();
+      ledger.addAll(why.subList(0, Math.min(SERVES, why.size())));
     }
     return new Remark(
         String.format(

@@ -9,6 +9,7 @@ import insidelift.engine.logbook.Notice;
 import insidelift.engine.logbook.Numbered;
 import insidelift.engine.logbook.ReviewEntry;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 
 /**
@@ -24,6 +25,15 @@ public final class StudyLog {
   /** The log below a data folder, which need not exist yet. */
   public StudyLog(Path data) {
     this.folder = data.resolve(FOLDER);
+  }
+
+  /**
+   * A trainee's name as the log takes it.
+   *
+   * @throws IllegalArgumentException if it takes no such name; the message says why
+   */
+  public static String name(String trainee) {
+    return new ReviewEntry(trainee.strip(), "name", 0, LocalDate.EPOCH).trainee();
   }
 
   /**
