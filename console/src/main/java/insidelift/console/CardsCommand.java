@@ -51,7 +51,7 @@ final class CardsCommand extends Practice {
   @Override
   int practise(Advisor advisor, StudyLog log) throws LogbookProblem, IOException {
     List<Card> cards = new CardBox(advisor).cards();
-    LocalDate today = LocalDate.now();
+    LocalDate today = today();
     Schedule schedule = new Schedule(log.reviews(trainee()), today);
     if (progress) {
       return print(progress(cards, schedule));

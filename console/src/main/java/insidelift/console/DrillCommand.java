@@ -17,7 +17,6 @@ import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.Printable;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -135,7 +134,7 @@ final class DrillCommand extends Practice {
             hidden.source(),
             hidden.hidden(),
             drill.moves().stream().map(DrillMove::words).toList(),
-            LocalDate.now());
+            today());
     // What it came to is shown even where the disk refuses to keep it.
     try {
       int number = log.add(attempt);

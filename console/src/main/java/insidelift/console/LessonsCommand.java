@@ -11,7 +11,6 @@ import insidelift.engine.training.Lessons.Lesson;
 import insidelift.engine.training.Repetition;
 import insidelift.engine.training.StudyLog;
 import java.io.IOException;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -79,7 +78,7 @@ final class LessonsCommand extends Practice {
           ChoiceCard card = new ChoiceCard(screen, new Examiner(advisor));
           for (Lesson lesson : lessons.subList(first - 1, lessons.size())) {
             int quality = lesson(screen, card, lesson);
-            log.add(new ReviewEntry(trainee(), lesson.question().id(), quality, LocalDate.now()));
+            log.add(new ReviewEntry(trainee(), lesson.question().id(), quality, today()));
             if (lesson.number() < lessons.size() && !goOn(screen)) {
               return;
             }

@@ -7,6 +7,8 @@ import insidelift.engine.logbook.Notice;
 import insidelift.engine.training.StudyLog;
 import insidelift.shared.situation.CaseProblem;
 import java.io.IOException;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Model.CommandSpec;
@@ -50,6 +52,11 @@ abstract class Practice implements Callable<Integer> {
 
   final String trainee() {
     return trainee;
+  }
+
+  /** The day it is here. */
+  static LocalDate today() {
+    return LocalDate.now(ZoneId.systemDefault());
   }
 
   /** Says that it failed, and why. */
