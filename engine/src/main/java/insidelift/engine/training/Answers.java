@@ -7,7 +7,6 @@ import insidelift.shared.Lever;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -86,17 +85,15 @@ final class Answers {
                   .collect(Collectors.joining("; "));
       case CHANGE ->
           conclusion.moves().entrySet().stream()
-              .map(Answers::words)
+              .map(move -> words(move.getKey(), move.getValue()))
               .collect(Collectors.joining(", and "));
       case HOLD, NOT_ENOUGH -> words(LEAVE);
     };
   }
 
-  private static String words(Map.Entry<Lever, Conclusion.Step> move) {
+  /** A move in words, with its size. */
+  static String words(Lever lever, Conclusion.Step step) {
     return String.format(
-        Locale.ROOT,
-        "%s, by %.2f degrees",
-        words(move.getKey(), move.getValue().direction().id()),
-        move.getValue().degrees());
+        Locale.ROOT, "%s, by %.2f degrees", words(lever, step.direction().id()), step.degrees());
   }
 }

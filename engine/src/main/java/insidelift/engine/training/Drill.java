@@ -11,16 +11,13 @@ import insidelift.shared.Status;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.Vocabulary.Value;
-import insidelift.shared.index.RuleIndex.IndexedRule;
 import insidelift.shared.situation.Situation;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.SplittableRandom;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /**
  * One case while somebody works on it: the engine answers as driver, kart and tyres would, and
@@ -30,17 +27,6 @@ public final class Drill {
 
   /** What stands for "no finding": the track, or the last change, decides by itself. */
   public static final String NONE = "none";
-
-  /** What else can be said to be the reason, beside one that holds. */
-  private static final int OTHER_REASONS = 3;
-
-  /** The acts of rules whose notes are reasons, by what the case comes to. */
-  private static final Map<Status, Set<String>> REASONING =
-      Map.of(
-          Status.FIX_FIRST, Set.of("check"),
-          Status.CHANGE, Set.of("target", "correction", "undo", "carryOn"),
-          Status.HOLD, Set.of("hold", "bar", "rests", "setsAside"),
-          Status.NOT_ENOUGH, Set.of());
 
   private final Advisor advisor;
   private final Ladder ladder;
@@ -215,7 +201,7 @@ public final class Drill {
     return conclusion.findings().isEmpty() ? Set.of(NONE) : conclusion.findings();
   }
 
-  private boolean sameNow(Conclusion heard) {
+  boolean sameNow(Conclusion heard) {
     return heard.status() == right.status() && heard.moves().equals(right.moves());
   }
 
@@ -224,34 +210,6 @@ public final class Drill {
    * whose rules did not speak. The same case, with the same answers, always has the same list.
    */
   public List<Option> reasons() {
-    Accepted accepted = accepted();
-    if (accepted.reasons().isEmpty()) {
-      return List.of();
-    }
-    SplittableRandom random = new SplittableRandom(hidden.source().hashCode());
-    Conclusion heard = Conclusion.of(advisor, known);
-    // A trainee who has found one fault of two is asked for the one that was found.
-    List<String> shown =
-        List.copyOf(sameNow(heard) ? heard.reasons() : new TreeSet<>(right.reasons()));
-    List<String> others =
-        new ArrayList<>(
-            advisor.rules().index().rules().stream()
-                .filter(
-                    rule ->
-                        rule.acts().stream()
-                            .anyMatch(act -> REASONING.get(right.status()).contains(act.verb())))
-                .map(IndexedRule::note)
-                .filter(note -> !right.spoke().contains(note) && !heard.spoke().contains(note))
-                .filter(note -> !accepted.reasons().contains(note))
-                .collect(Collectors.toCollection(TreeSet::new)));
-    List<String> offered = new ArrayList<>();
-    offered.add(shown.get(random.nextInt(shown.size())));
-    while (offered.size() <= OTHER_REASONS && !others.isEmpty()) {
-      String other = others.remove(random.nextInt(others.size()));
-      offered.add(random.nextInt(offered.size() + 1), other);
-    }
-    return offered.stream()
-        .map(note -> new Option(note, advisor.notes().note(note).title()))
-        .toList();
+    return Reasons.offered(advisor, this);
   }
 }

@@ -12,7 +12,6 @@ import insidelift.shared.index.RuleIndex.IndexedRule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
 /**
  * What there is to say to a trainee: only of moves that were clearly worse than the engine's, each
@@ -144,19 +143,7 @@ public final class Feedback {
     } else if (said == null && wanted != null) {
       remarks.add(
           new Remark(
-              "%s should be moved now: %s."
-                  .formatted(
-                      name(lever),
-                      Answers.words(
-                          new Conclusion(
-                              right.status(),
-                              Map.of(lever, wanted),
-                              right.findings(),
-                              right.strengths(),
-                              right.reasons(),
-                              right.spoke(),
-                              right.barred()),
-                          advisor.notes())),
+              "%s should be moved now: %s.".formatted(name(lever), Answers.words(lever, wanted)),
               explanation.how(lever.id()).lines()));
     } else if (said != null
         && Math.abs(said.degrees() - wanted.degrees()) >= Judgement.SAME_DEGREES) {
