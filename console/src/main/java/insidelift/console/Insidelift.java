@@ -40,6 +40,9 @@ import picocli.CommandLine.Spec;
       ProveCommand.class,
       LogCommand.class,
       NotesCommand.class,
+      LessonsCommand.class,
+      CardsCommand.class,
+      DrillCommand.class,
       AuditCommand.class,
       RehearseCommand.class
     })

@@ -2,24 +2,31 @@ package insidelift.console;
 
 import insidelift.engine.notes.Note;
 import insidelift.engine.notes.NoteBook;
+import insidelift.engine.notes.NoteSearch;
 import insidelift.shared.situation.Printable;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code notes [ID]}: the notes that the rules stand on. */
+/** {@code notes [WORDS]}: the notes that the rules stand on, by id or by words. */
 @Command(
     name = "notes",
     mixinStandardHelpOptions = true,
-    header = "Lists the notes, or shows one.",
-    description = {"", "Every rule and every question stands on a note of the same id.", ""})
+    header = "Lists the notes, shows one, or finds those with some words in them.",
+    description = {
+      "",
+      "Every rule and every question stands on a note of the same id. Words find every note that",
+      "holds them all; if there is only one, it is shown.",
+      ""
+    })
 final class NotesCommand implements Callable<Integer> {
 
-  @Parameters(paramLabel = "ID", arity = "0..1", description = "the note to show")
-  private String id;
+  @Parameters(paramLabel = "WORDS", arity = "0..*", description = "the note to show, or words")
+  private List<String> words = List.of();
 
   @Spec private CommandSpec spec;
 
@@ -27,24 +34,35 @@ final class NotesCommand implements Callable<Integer> {
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
     NoteBook notes = NoteBook.open();
-    if (id == null) {
-      for (String known : notes.ids()) {
-        out.printf("%-30s %s%n", known, notes.note(known).title());
-      }
-    } else if (notes.find(id).isEmpty()) {
+    List<Note> found = found(notes);
+    if (found.isEmpty()) {
       spec.commandLine()
           .getErr()
           .println(
               "insidelift: there is no note %s; \"insidelift notes\" lists them all"
-                  .formatted(Printable.quoted(id)));
+                  .formatted(Printable.quoted(String.join(" ", words))));
       return Insidelift.FAILED;
-    } else {
+    }
+    if (found.size() == 1) {
       Text text = new Text(Text.WIDTH);
-      NoteText.write(notes.note(id), notes, text);
+      NoteText.write(found.get(0), notes, text);
       Glyphs.forOutput(Insidelift.charset(System.out)).fit(text.lines()).forEach(out::println);
+    } else {
+      found.forEach(note -> out.printf("%-30s %s%n", note.id(), note.title()));
     }
     out.flush();
     return 0;
+  }
+
+  /** All notes for no word, one for its id, else those that hold the words. */
+  private List<Note> found(NoteBook notes) {
+    if (words.isEmpty()) {
+      return notes.ids().stream().map(notes::note).toList();
+    }
+    if (words.size() == 1 && notes.find(words.get(0)).isPresent()) {
+      return List.of(notes.note(words.get(0)));
+    }
+    return new NoteSearch(notes).find(words);
   }
 
   /** A note as text. */
@@ -61,10 +79,9 @@ final class NotesCommand implements Callable<Integer> {
                 if (!only && !heading.equals("Claim")) {
                   text.blank().line(heading);
                 }
-                int number = 1;
-                for (String block : blocks) {
-                  String mark = heading.equals("Steps") ? "%2d. ".formatted(number++) : "  ";
-                  text.item(mark, block);
+                section(heading, blocks, text);
+                if (heading.equals(Note.DRAWING)) {
+                  text.drawing(note.drawing());
                 }
               });
       text.blank().line("Sources");
@@ -74,6 +91,15 @@ final class NotesCommand implements Callable<Integer> {
                   text.item("  " + source + ": ", notes.bibliography().getOrDefault(source, "")));
       if (note.disputed()) {
         text.blank().paragraph("Disputed: the trade does not agree on this.");
+      }
+    }
+
+    /** One section without its heading. */
+    static void section(String heading, List<String> blocks, Text text) {
+      int number = 1;
+      for (String block : blocks) {
+        String mark = heading.equals("Steps") ? "%2d. ".formatted(number++) : "  ";
+        text.item(mark, block);
       }
     }
   }

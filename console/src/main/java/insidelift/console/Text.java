@@ -62,6 +62,17 @@ final class Text {
     return this;
   }
 
+  /**
+   * A drawing of fixed columns; a screen that is narrower has the words above it instead of a
+   * broken picture.
+   */
+  Text drawing(List<String> drawing) {
+    if (drawing.stream().allMatch(line -> line.length() <= width)) {
+      drawing.forEach(lines::add);
+    }
+    return this;
+  }
+
   Text line(String line) {
     lines.add(line);
     return this;

@@ -52,6 +52,7 @@ final class Paddock implements AutoCloseable {
     private int rows = 24;
     private boolean pipe;
     private boolean shell;
+    private final List<String> words = new ArrayList<>();
 
     private Start(Path data) {
       environment = new java.util.HashMap<>(System.getenv());
@@ -64,6 +65,12 @@ final class Paddock implements AutoCloseable {
 
     Start set(String name, String value) {
       environment.put(name, value);
+      return this;
+    }
+
+    /** Starts with these words behind the launcher's name. */
+    Start words(String... typed) {
+      words.addAll(List.of(typed));
       return this;
     }
 
@@ -104,9 +111,11 @@ final class Paddock implements AutoCloseable {
 
   private Paddock(Start how) throws IOException {
     pipe = how.pipe;
-    String launcher = Launcher.CONSOLE.resolve("insidelift").toString();
+    List<String> command =
+        new ArrayList<>(List.of(Launcher.CONSOLE.resolve("insidelift").toString()));
+    command.addAll(how.words);
     if (pipe) {
-      ProcessBuilder builder = new ProcessBuilder(launcher).redirectErrorStream(true);
+      ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
       builder.environment().clear();
       builder.environment().putAll(how.environment);
       process = builder.start();
@@ -115,7 +124,7 @@ final class Paddock implements AutoCloseable {
           new PtyProcessBuilder(
                   how.shell
                       ? new String[] {"bash", "--norc", "--noprofile", "-i"}
-                      : new String[] {launcher})
+                      : command.toArray(String[]::new))
               .setEnvironment(how.environment)
               .setDirectory(Launcher.CONSOLE.toString())
               .setInitialColumns(how.columns)
@@ -129,7 +138,7 @@ final class Paddock implements AutoCloseable {
     pump.setDaemon(true);
     pump.start();
     if (how.shell) {
-      waitFor("ready>").type("'" + launcher + "'" + ENTER);
+      waitFor("ready>").type("'" + command.get(0) + "'" + ENTER);
     }
   }
 
@@ -277,6 +286,11 @@ final class Paddock implements AutoCloseable {
       throw new UncheckedIOException(e);
     }
     return this;
+  }
+
+  /** Whether the program has ended. */
+  boolean ended() {
+    return !process.isAlive();
   }
 
   /** Waits for the end of the program and returns its exit code. */

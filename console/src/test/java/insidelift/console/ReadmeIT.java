@@ -39,7 +39,16 @@ class ReadmeIT {
   void theGuideHasTheTwoCommandsAndOneForEveryVerb() {
     assertThat(blocks("sh").stream().flatMap(List::stream)).containsAll(NOT_HERE);
     assertThat(commands().map(line -> line.split(" ", 3)[1]))
-        .contains("advise", "predict", "gauge", "positions", "prove", "notes");
+        .contains(
+            "advise",
+            "predict",
+            "gauge",
+            "positions",
+            "prove",
+            "notes",
+            "lessons",
+            "cards",
+            "drill");
   }
 
   @ParameterizedTest

@@ -1,5 +1,7 @@
 package insidelift.engine.consultation;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.SplittableRandom;
 
 /**
@@ -27,16 +29,19 @@ final class Completions {
     }
   }
 
-  int count() {
-    return luck.length;
+  /** All completions of a box. */
+  List<int[]> all(int[] box, boolean[] open) {
+    List<int[]> all = new ArrayList<>();
+    for (double[] with : luck) {
+      all.add(draw(with, box, open));
+    }
+    return all;
   }
 
-  /** One completion of a box: every open question that makes sense is answered. */
-  int[] draw(int number, int[] box, boolean[] open) {
-    return draw(luck[number], box, open);
-  }
-
-  /** One completion by the given luck: numbers from 0 to 1, one for each question. */
+  /**
+   * One completion by the given luck: numbers from 0 to 1, one for each question. Every open
+   * question that makes sense is answered.
+   */
   int[] draw(double[] with, int[] box, boolean[] open) {
     int[] point = box.clone();
     for (int q = 0; q < point.length; q++) {

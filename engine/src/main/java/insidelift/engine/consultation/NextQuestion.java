@@ -90,11 +90,7 @@ public final class NextQuestion {
   }
 
   Outlook outlook(Situation situation, Set<String> skipped) {
-    if (!situation.kart().equals(kart)) {
-      kart = situation.kart();
-      outcomes = outcomes(situation);
-      chosen.clear();
-    }
+    look(situation);
     int[] box = grid.box(situation, advisor.vocabulary(), skipped);
     List<Integer> key = Arrays.stream(box).boxed().toList();
     Outlook before = chosen.get(key);
@@ -103,6 +99,14 @@ public final class NextQuestion {
       chosen.put(key, before);
     }
     return before;
+  }
+
+  private void look(Situation situation) {
+    if (!situation.kart().equals(kart)) {
+      kart = situation.kart();
+      outcomes = outcomes(situation);
+      chosen.clear();
+    }
   }
 
   private Outlook outlook(int[] box) {
@@ -125,10 +129,7 @@ public final class NextQuestion {
     boolean fault = outcomes.fault(now);
     int[] all = box.clone();
     consistent.narrow(all, open);
-    List<int[]> drawn = new ArrayList<>();
-    for (int i = 0; i < completions.count(); i++) {
-      drawn.add(completions.draw(i, box, open));
-    }
+    List<int[]> drawn = completions.all(box, open);
     List<Integer> matter = new ArrayList<>();
     for (int q = 0; q < box.length; q++) {
       boolean asked = open[q] && read[q] && !grid.question(q).safety() && !fault;
@@ -167,20 +168,38 @@ public final class NextQuestion {
       }
     }
     if (askable.size() > 1) {
-      int[] ends = drawn.stream().mapToInt(outcomes::of).toArray();
+      Telling telling = new Telling(grid, outcomes, drawn);
       double[] scores = new double[grid.size()];
-      askable.forEach(q -> scores[q] = gain(q, drawn, ends) / grid.question(q).effort());
+      askable.forEach(q -> scores[q] = telling.bits(q));
       askable.sort(Comparator.comparingDouble(q -> -scores[q]));
     }
     return askable;
   }
 
-  private double gain(int question, List<int[]> drawn, int[] ends) {
-    double[][] counts = new double[grid.question(question).values().size() + 1][outcomes.size()];
-    for (int i = 0; i < ends.length; i++) {
-      counts[Integer.numberOfTrailingZeros(drawn.get(i)[question])][ends[i]]++;
+  /**
+   * What the answer to a question is expected to tell about what to do now, in bits, for the effort
+   * of giving it. The safety checks are one screen and are asked as one: whether it shows a fault.
+   *
+   * @param situation what is known
+   * @param skipped questions that were answered with "unknown"
+   * @param question a question's id; any of the safety checks stands for the whole screen
+   * @throws IllegalArgumentException if there is no such question
+   */
+  public double tells(Situation situation, Set<String> skipped, String question) {
+    int place = grid.place(question);
+    if (place < 0) {
+      throw new IllegalArgumentException("there is no question \"" + question + '"');
     }
-    return Information.gainFromCounts(counts);
+    look(situation);
+    int[] box = grid.box(situation, advisor.vocabulary(), skipped);
+    boolean[] open = new boolean[box.length];
+    for (int q = 0; q < box.length; q++) {
+      open[q] = box[q] == grid.full(q);
+    }
+    if (!open[place]) {
+      return 0;
+    }
+    return new Telling(grid, outcomes, completions.all(box, open)).bits(place);
   }
 
   /** Whether some completion of the rest makes this answer change what to do now. */

@@ -10,6 +10,7 @@ import insidelift.shared.index.RuleIndex;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Builds situations in which a rule that reads a question comes true and nothing else is wrong:
@@ -64,6 +65,17 @@ public final class Witness {
           .forEach(reader -> add(line, table.lines().get(reader), box, now, points));
     }
     return points;
+  }
+
+  /**
+   * A situation in which a rule comes true as far as its own premises go; empty if there is none.
+   *
+   * @param box all completions
+   * @param now what is known, with every open question not known
+   */
+  Optional<int[]> of(Line line, int[] box, int[] now) {
+    int[] point = now.clone();
+    return satisfy(line, box, point) ? Optional.of(point) : Optional.empty();
   }
 
   private void add(Line line, Line reader, int[] box, int[] now, List<int[]> points) {

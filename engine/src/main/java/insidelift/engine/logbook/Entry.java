@@ -2,4 +2,11 @@ package insidelift.engine.logbook;
 
 /** What one line of the logbook says. */
 public sealed interface Entry
-    permits KartEntry, DriverEntry, TrackEntry, DayEntry, RunEntry, Correction {}
+    permits KartEntry,
+        DriverEntry,
+        TrackEntry,
+        DayEntry,
+        RunEntry,
+        ReviewEntry,
+        AttemptEntry,
+        Correction {}

@@ -22,6 +22,8 @@ final class EntryJson {
 
   private static final Map<Class<? extends Entry>, String> KINDS =
       Map.of(
+          ReviewEntry.class, "review",
+          AttemptEntry.class, "attempt",
           KartEntry.class, "kart",
           DriverEntry.class, "driver",
           TrackEntry.class, "track",
@@ -48,6 +50,10 @@ final class EntryJson {
           object().put("date", day.date().toString()).put("track", day.track()), day.note());
     } else if (entry instanceof RunEntry run) {
       return RunJson.write(run);
+    } else if (entry instanceof ReviewEntry review) {
+      return StudyJson.write(review);
+    } else if (entry instanceof AttemptEntry attempt) {
+      return StudyJson.write(attempt);
     }
     return correction((Correction) entry);
   }
@@ -77,6 +83,8 @@ final class EntryJson {
           yield new DayEntry(date(place.need("date")), place.need("track").integer(), text(place));
         }
         case "run" -> RunJson.read(place);
+        case "review" -> StudyJson.review(place);
+        case "attempt" -> StudyJson.attempt(place);
         case "correction" -> correction(place);
         default ->
             throw place.problem("records of the kind " + Printable.quoted(kind) + " are not known");
@@ -143,7 +151,7 @@ final class EntryJson {
     return note.isPresent() ? note.get().word() : "";
   }
 
-  private static LocalDate date(JsonPlace place) throws CaseProblem {
+  static LocalDate date(JsonPlace place) throws CaseProblem {
     try {
       return LocalDate.parse(place.word());
     } catch (DateTimeException e) {

@@ -111,6 +111,16 @@ public final class Logbook {
     return whole(driven.stream());
   }
 
+  /** What trainees answered to cards and lessons, in the order it was answered. */
+  public List<Numbered<ReviewEntry>> reviews() {
+    return records.all(ReviewEntry.class);
+  }
+
+  /** The cases that trainees worked on, in the order they were finished. */
+  public List<Numbered<AttemptEntry>> attempts() {
+    return records.all(AttemptEntry.class);
+  }
+
   /** The runs of a day, all karts. */
   public List<Numbered<RunEntry>> runsOf(int day) {
     return whole(drivenOn(day).stream());

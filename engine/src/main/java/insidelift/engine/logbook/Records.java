@@ -95,7 +95,7 @@ final class Records {
     if (line.held().kind() == Correction.class) {
       Correction correction = (Correction) line.entry();
       Held before = current.remove(correction.of());
-      if (before != null) {
+      if (before != null && !again(before)) {
         taken.remove(key(before));
       }
       corrected.add(correction.of());
@@ -108,7 +108,9 @@ final class Records {
 
   private void put(int number, Held held) {
     current.put(number, held);
-    taken.put(key(held), number);
+    if (!again(held)) {
+      taken.put(key(held), number);
+    }
   }
 
   private Optional<String> misfit(Correction correction) {
@@ -166,7 +168,7 @@ final class Records {
   }
 
   private Optional<String> unique(Held held, int self) {
-    Integer other = taken.get(key(held));
+    Integer other = again(held) ? null : taken.get(key(held));
     if (other == null || other == self) {
       return Optional.empty();
     }
@@ -185,6 +187,11 @@ final class Records {
                 EntryJson.kind(held.kind()),
                 Printable.quoted(name(held.entry().orElseThrow())),
                 other));
+  }
+
+  /** Whether the like of an entry may be there any number of times. */
+  private static boolean again(Held held) {
+    return held.kind() == ReviewEntry.class || held.kind() == AttemptEntry.class;
   }
 
   private static List<?> key(Held held) {

@@ -16,6 +16,7 @@ import java.util.Map;
  * @param disputed whether the trade disagrees
  * @param review the day by which it is to be read again, ISO 8601
  * @param sections its sections, by heading, each as paragraphs and list items in order
+ * @param drawing a drawing in plain characters, line by line; empty if it has none
  */
 public record Note(
     String id,
@@ -26,7 +27,11 @@ public record Note(
     List<String> sources,
     boolean disputed,
     String review,
-    Map<String, List<String>> sections) {
+    Map<String, List<String>> sections,
+    List<String> drawing) {
+
+  /** The section that says in words what the drawing shows; the drawing stands below it. */
+  public static final String DRAWING = "Drawing";
 
   /** The paragraphs and items of a section; none if the note has no such section. */
   public List<String> section(String heading) {

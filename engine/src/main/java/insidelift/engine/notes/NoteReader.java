@@ -14,6 +14,9 @@ final class NoteReader {
 
   private static final String FENCE = "---";
 
+  /** Stands before and after the lines of a drawing, as in Markdown. */
+  private static final String DRAWN = "```";
+
   private NoteReader() {}
 
   /**
@@ -29,6 +32,7 @@ final class NoteReader {
       throw new IllegalArgumentException("a note opens with its front matter between two \"---\"");
     }
     Map<String, String> front = front(lines.subList(1, end));
+    List<String> body = lines.subList(end + 1, lines.size());
     return new Note(
         front.get("id"),
         front.get("kind"),
@@ -38,7 +42,25 @@ final class NoteReader {
         List.of(front.get("sources").split(",\\s*")),
         front.get("disputed").equals("true"),
         front.get("review"),
-        sections(lines.subList(end + 1, lines.size())));
+        sections(parted(body, false)),
+        parted(body, true));
+  }
+
+  /** The lines of the drawing, or all the others, without the marks around it. */
+  private static List<String> parted(List<String> lines, boolean drawing) {
+    List<String> parted = new ArrayList<>();
+    boolean drawn = false;
+    for (String line : lines) {
+      if (line.equals(DRAWN)) {
+        drawn = !drawn;
+      } else if (drawn == drawing) {
+        parted.add(line);
+      }
+    }
+    if (drawn) {
+      throw new IllegalArgumentException("the drawing does not end: its last line is \"```\"");
+    }
+    return List.copyOf(parted);
   }
 
   private static Map<String, String> front(List<String> lines) {

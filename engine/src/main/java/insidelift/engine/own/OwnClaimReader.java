@@ -91,7 +91,8 @@ final class OwnClaimReader {
             List.of(OWN + id),
             false,
             review(claim.need("review")),
-            sections);
+            sections,
+            List.of());
     return new OwnClaim(note, contributions.rules(), whose() + source);
   }
 

@@ -85,7 +85,8 @@ final class Mistaken {
         sources,
         disputed,
         review,
-        Map.of("Claim", List.of("Made up."), section, List.of("One side: a", "Other side: b")));
+        Map.of("Claim", List.of("Made up."), section, List.of("One side: a", "Other side: b")),
+        List.of());
   }
 
   static void found(List<Remark> remarks, String id, String what) {

@@ -92,6 +92,24 @@ class NoteReaderTest {
   }
 
   @Test
+  void aDrawingIsKeptLineByLineAndIsNoText() {
+    Note note =
+        NoteReader.read(
+            FRONT + "## Drawing\nA wheel.\n\n```\n  \\   /\n\n- ## |\n```\n\n## Feel\nFine.\n");
+    assertThat(note.drawing()).containsExactly("  \\   /", "", "- ## |");
+    assertThat(note.section("Drawing")).containsExactly("A wheel.");
+    assertThat(note.text("Feel")).isEqualTo("Fine.");
+    assertThat(NoteReader.read(FRONT + "## Feel\nFine.\n").drawing()).isEmpty();
+  }
+
+  @Test
+  void aDrawingThatDoesNotEndIsRefused() {
+    refused(
+        FRONT + "## Drawing\nA wheel.\n\n```\n|\n",
+        "the drawing does not end: its last line is \"```\"");
+  }
+
+  @Test
   void anUnknownNoteIsRefused() {
     assertThat(NoteBook.open().find("no-such-note")).isEmpty();
     assertThatThrownBy(() -> NoteBook.open().note("no-such-note"))

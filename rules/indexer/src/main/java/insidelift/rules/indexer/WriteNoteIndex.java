@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 public final class WriteNoteIndex {
 
   private static final List<String> FOLDERS =
-      List.of("terms", "checks", "claims", "deciders", "levers", "job");
+      List.of("terms", "checks", "claims", "deciders", "levers", "job", "lessons");
 
   private WriteNoteIndex() {}
 

@@ -1,0 +1,95 @@
+package insidelift.engine.training;
+
+import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.Imagined;
+import insidelift.engine.notes.Note;
+import insidelift.engine.training.Card.Kind;
+import insidelift.shared.index.RuleIndex.Act;
+import insidelift.shared.index.RuleIndex.IndexedRule;
+import insidelift.shared.situation.Situation;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * All cards. Those to be recalled come from the sections of the notes; those to be chosen come from
+ * the rules, one for each rule that gives evidence, stops something, asks for a move or forbids
+ * one.
+ */
+public final class CardBox {
+
+  private static final Set<String> DECIDING =
+      Set.of("check", "target", "correction", "undo", "carryOn", "bar");
+
+  /** What is asked of a section, by its heading. */
+  private static final Map<String, String> ASKED =
+      Map.of(
+          "Why", "Why is that so?",
+          "When not", "When does it not hold?",
+          "Caution", "What has to be watched?",
+          "Feel", "What should the driver feel if it worked?",
+          "Undo", "When is it taken back?",
+          "Dispute", "What do people disagree about?",
+          "Do", "What is to be done?",
+          "Look", "How do you find out?",
+          "Steps", "Which steps, in which order?");
+
+  private final Advisor advisor;
+  private final Imagined imagined;
+  private final List<Card> cards = new ArrayList<>();
+
+  /** The cards that an advisor's rules and notes make. */
+  public CardBox(Advisor advisor) {
+    this.advisor = advisor;
+    this.imagined = new Imagined(advisor);
+    for (String id : advisor.notes().ids()) {
+      Note note = advisor.notes().note(id);
+      if (!note.kind().equals("lesson")) {
+        recall(note);
+      }
+    }
+    advisor.rules().index().rules().forEach(this::choose);
+  }
+
+  /** All cards, in an order that does not change. */
+  public List<Card> cards() {
+    return List.copyOf(cards);
+  }
+
+  private void recall(Note note) {
+    for (String heading : note.sections().keySet()) {
+      if (ASKED.containsKey(heading)) {
+        cards.add(
+            new Card.Recall(
+                "note:%s:%s"
+                    .formatted(note.id(), heading.toLowerCase(Locale.ROOT).replace(' ', '-')),
+                Topics.of(note),
+                List.of(note.title() + ".", ASKED.get(heading)),
+                note.id(),
+                heading));
+      }
+    }
+  }
+
+  private void choose(IndexedRule rule) {
+    String topic = Topics.of(advisor.notes().note(rule.note()));
+    Optional<Situation> told = imagined.small(rule.id());
+    if (told.isEmpty()) {
+      return;
+    }
+    if (rule.acts().stream().anyMatch(CardBox::speaksFor)) {
+      cards.add(new Card.Choice("speaks:" + rule.id(), topic, Kind.FINDING, told.get()));
+    }
+    if (rule.acts().stream().anyMatch(act -> DECIDING.contains(act.verb()))
+        && imagined.tells(told.get())) {
+      cards.add(new Card.Choice("now:" + rule.id(), topic, Kind.DECISION, told.get()));
+    }
+  }
+
+  private static boolean speaksFor(Act act) {
+    return act.verb().equals("evidence") && !act.words().get(1).startsWith("-");
+  }
+}

@@ -1,0 +1,129 @@
+package insidelift.engine.training;
+
+import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.Conclusion;
+import insidelift.engine.consultation.Imagined;
+import insidelift.engine.logbook.AttemptEntry;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.situation.CaseProblem;
+import insidelift.shared.situation.CaseReader;
+import insidelift.shared.situation.Printable;
+import insidelift.shared.situation.Situation;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Where cases come from: a number, or a coach's folder of case files. */
+public final class Cases {
+
+  /** Numbers looked at for a cause that the trainee has not met. */
+  private static final int LOOKED_AT = 8;
+
+  /** Files of a folder: a coach's season; a larger folder is the wrong one. */
+  private static final int MOST_FILES = 500;
+
+  private final Advisor advisor;
+  private final Imagined imagined;
+
+  /** Cases by the rules of an advisor. */
+  public Cases(Advisor advisor) {
+    this.advisor = advisor;
+    this.imagined = new Imagined(advisor);
+  }
+
+  /** The case of a number: the same whenever rules and words are the same. */
+  public DrillCase numbered(long number) {
+    return new DrillCase(Long.toString(number), imagined.whole(number));
+  }
+
+  /**
+   * The next case for a trainee: of a few numbers that were not used yet, the one whose cause the
+   * trainee has met least; a cause never met goes first.
+   *
+   * @param attempts what the trainee has tried
+   */
+  public DrillCase next(List<AttemptEntry> attempts) {
+    Map<String, Integer> met = new HashMap<>();
+    attempts.forEach(attempt -> met.merge(cause(attempt.hidden()), 1, Integer::sum));
+    DrillCase best = null;
+    int least = Integer.MAX_VALUE;
+    long first = 1 + (long) LOOKED_AT * attempts.size();
+    for (long number = first; number < first + LOOKED_AT && least > 0; number++) {
+      DrillCase candidate = numbered(number);
+      int times = met.getOrDefault(cause(candidate.hidden()), 0);
+      if (times < least) {
+        best = candidate;
+        least = times;
+      }
+    }
+    return best;
+  }
+
+  private String cause(Situation situation) {
+    return String.join(" ", Conclusion.of(advisor, situation).reasons());
+  }
+
+  /**
+   * A coach's cases: the files {@code *.json} of a folder, by name. Each is a case file; what it
+   * leaves out nobody can say.
+   *
+   * @throws CaseProblem if the folder holds no case, or a file in it cannot be used; the message
+   *     names the file and the place
+   */
+  public List<DrillCase> inFolder(Path folder) throws CaseProblem {
+    List<Path> files;
+    try (Stream<Path> found = Files.list(folder)) {
+      files =
+          found
+              .filter(file -> name(file).endsWith(".json") && Files.isRegularFile(file))
+              .sorted()
+              .limit(MOST_FILES + 1)
+              .toList();
+    } catch (NoSuchFileException e) {
+      throw new CaseProblem("there is no such folder");
+    } catch (NotDirectoryException e) {
+      throw new CaseProblem("this is a file, not a folder");
+    } catch (IOException e) {
+      throw new CaseProblem("the folder cannot be read");
+    }
+    if (files.isEmpty()) {
+      throw new CaseProblem("the folder holds no case: put files that end in .json there");
+    }
+    if (files.size() > MOST_FILES) {
+      throw new CaseProblem("the folder holds more than " + MOST_FILES + " cases");
+    }
+    List<DrillCase> cases = new ArrayList<>();
+    for (Path file : files) {
+      cases.add(new DrillCase(name(file), read(file)));
+    }
+    return cases;
+  }
+
+  private Situation read(Path file) throws CaseProblem {
+    Vocabulary vocabulary = advisor.vocabulary();
+    String shown = Printable.shown(name(file));
+    try (InputStream in = Files.newInputStream(file)) {
+      Situation situation = new CaseReader(vocabulary).read(in);
+      if (!imagined.tells(situation)) {
+        throw new CaseProblem("too little is told in it for the rules to say anything");
+      }
+      return situation;
+    } catch (CaseProblem e) {
+      throw new CaseProblem(shown + ": " + e.getMessage());
+    } catch (IOException e) {
+      throw new CaseProblem(shown + ": it cannot be read");
+    }
+  }
+
+  private static String name(Path file) {
+    return String.valueOf(file.getFileName());
+  }
+}

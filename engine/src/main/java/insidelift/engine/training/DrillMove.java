@@ -1,0 +1,97 @@
+package insidelift.engine.training;
+
+import insidelift.engine.consultation.Conclusion.Step;
+import insidelift.shared.Direction;
+import insidelift.shared.Lever;
+import insidelift.shared.Named;
+import java.util.Locale;
+
+/** Something that a trainee does in a case. */
+public sealed interface DrillMove {
+
+  /** The move as the log of attempts has it. */
+  String words();
+
+  /** Looks the kart over: all safety checks at once. */
+  record Look() implements DrillMove {
+    @Override
+    public String words() {
+      return "look";
+    }
+  }
+
+  /** Asks the driver, or measures: one question of the vocabulary. */
+  record Ask(String question) implements DrillMove {
+    @Override
+    public String words() {
+      return "ask " + question;
+    }
+  }
+
+  /** Takes the next rung of the ladder of hints. */
+  record Hint() implements DrillMove {
+    @Override
+    public String words() {
+      return "hint";
+    }
+  }
+
+  /** Says that something has to be put right before a lever is touched. */
+  record FixFirst() implements DrillMove {
+    @Override
+    public String words() {
+      return "fix-first";
+    }
+  }
+
+  /** Names what the answers say: a finding, or {@link Drill#NONE}. */
+  record Found(String finding) implements DrillMove {
+    @Override
+    public String words() {
+      return "found " + finding;
+    }
+  }
+
+  /** Says what to do with a lever. */
+  record Move(Lever lever, Step step) implements DrillMove {
+    @Override
+    public String words() {
+      return String.format(
+          Locale.ROOT, "set %s %s %.2f", lever.id(), step.direction().id(), step.degrees());
+    }
+  }
+
+  /** Says why: a note. */
+  record Because(String note) implements DrillMove {
+    @Override
+    public String words() {
+      return "because " + note;
+    }
+  }
+
+  /**
+   * The move that words stand for.
+   *
+   * @throws IllegalArgumentException if they stand for none
+   */
+  static DrillMove of(String words) {
+    String[] parts = words.split(" ", -1);
+    try {
+      return switch (parts[0] + " " + parts.length) {
+        case "look 1" -> new Look();
+        case "hint 1" -> new Hint();
+        case "fix-first 1" -> new FixFirst();
+        case "ask 2" -> new Ask(parts[1]);
+        case "found 2" -> new Found(parts[1]);
+        case "because 2" -> new Because(parts[1]);
+        case "set 4" ->
+            new Move(
+                Named.of(Lever.class, parts[1]),
+                new Step(Named.of(Direction.class, parts[2]), Double.parseDouble(parts[3])));
+        default -> throw new IllegalArgumentException("\"" + words + "\" is no move");
+      };
+    } catch (NumberFormatException e) {
+      throw new IllegalArgumentException("\"" + words + "\" is no move", e);
+    }
+  }
+}

@@ -1,0 +1,156 @@
+package insidelift.engine.training;
+
+import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.Conclusion;
+import insidelift.engine.consultation.Explanation;
+import insidelift.engine.training.Card.Kind;
+import insidelift.engine.training.Card.Option;
+import insidelift.shared.Direction;
+import insidelift.shared.Lever;
+import insidelift.shared.Named;
+import insidelift.shared.Vocabulary.FindingWord;
+import insidelift.shared.Vocabulary.Value;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.TreeSet;
+
+/**
+ * Asks a card of choices and judges the answer: the rules are asked what they make of what is told,
+ * and a wrong answer is shown wrong by what they have on it.
+ */
+public final class Examiner {
+
+  /** Findings offered beside the right one. */
+  private static final int OTHERS = 3;
+
+  /** The quality of a right answer among choices, as SM-2 counts it. */
+  public static final int RIGHT = 4;
+
+  /** The quality of a wrong one. */
+  public static final int WRONG = 1;
+
+  /**
+   * How an answer was judged.
+   *
+   * @param right whether it is right
+   * @param answer a right answer in words
+   * @param shown what the rules have on a wrong answer, as lines of at most 80 columns
+   */
+  public record Judged(boolean right, String answer, List<String> shown) {}
+
+  private final Advisor advisor;
+
+  /** An examiner by the rules of an advisor. */
+  public Examiner(Advisor advisor) {
+    this.advisor = advisor;
+  }
+
+  /** What is told and asked, in paragraphs. */
+  public List<String> ask(Card.Choice card) {
+    List<String> ask = new ArrayList<>();
+    ask.add("All that is known:");
+    card.told()
+        .answers()
+        .forEach((question, value) -> ask.add("- " + question + ": " + words(question, value)));
+    ask.add(card.kind() == Kind.FINDING ? "What does that speak for?" : "What is to be done now?");
+    return ask;
+  }
+
+  private String words(String question, String value) {
+    return advisor
+        .vocabulary()
+        .question(question)
+        .flatMap(known -> known.value(value))
+        .map(Value::words)
+        .orElseThrow();
+  }
+
+  /** What can be answered; the same card always offers the same. */
+  public List<Option> options(Card.Choice card) {
+    if (card.kind() == Kind.DECISION) {
+      return Answers.offered(rightOnes(card).iterator().next());
+    }
+    SplittableRandom random = new SplittableRandom(card.id().hashCode());
+    Set<String> right = rightOnes(card);
+    List<String> others =
+        new ArrayList<>(
+            advisor.vocabulary().findings().stream()
+                .map(FindingWord::id)
+                .filter(id -> !right.contains(id))
+                .toList());
+    List<String> offered = new ArrayList<>();
+    offered.add(List.copyOf(right).get(random.nextInt(right.size())));
+    while (offered.size() <= OTHERS) {
+      String other = others.remove(random.nextInt(others.size()));
+      offered.add(random.nextInt(offered.size() + 1), other);
+    }
+    return offered.stream()
+        .map(id -> new Option(id, advisor.vocabulary().finding(id).orElseThrow().words()))
+        .toList();
+  }
+
+  /** The right answers: what the rules make of what is told. */
+  Set<String> rightOnes(Card.Choice card) {
+    Conclusion conclusion = Conclusion.of(advisor, card.told());
+    if (card.kind() == Kind.DECISION) {
+      return Set.of(Answers.of(conclusion));
+    }
+    Set<String> right = new TreeSet<>();
+    conclusion
+        .strengths()
+        .forEach(
+            (finding, weight) -> {
+              if (weight > 0) {
+                right.add(finding);
+              }
+            });
+    return right;
+  }
+
+  /** Judges an answer. */
+  public Judged judge(Card.Choice card, String answer) {
+    Set<String> right = rightOnes(card);
+    Explanation explanation = new Explanation(advisor, card.told());
+    String first = right.iterator().next();
+    if (card.kind() == Kind.FINDING) {
+      boolean holds = right.contains(answer);
+      return new Judged(
+          holds,
+          advisor.vocabulary().finding(first).orElseThrow().words(),
+          holds ? List.of() : explanation.how(answer).lines());
+    }
+    return new Judged(
+        right.contains(answer),
+        Answers.words(Conclusion.of(advisor, card.told()), advisor.notes()),
+        right.contains(answer) ? List.of() : shown(answer, first, explanation));
+  }
+
+  private static List<String> shown(String answer, String right, Explanation explanation) {
+    for (Lever lever : Lever.values()) {
+      Optional<Direction> said = direction(answer, lever);
+      if (said.isPresent() && !said.equals(direction(right, lever))) {
+        return explanation.whyNot(lever, said.get()).lines();
+      }
+    }
+    // Too little was said, or a fault was missed or invented: the ledger of the first lever that
+    // the rules speak of says what they rest on.
+    for (Lever lever : Lever.values()) {
+      if (direction(right, lever).isPresent()) {
+        return explanation.how(lever.id()).lines();
+      }
+    }
+    return explanation.how(Lever.CAMBER.id()).lines();
+  }
+
+  private static Optional<Direction> direction(String answer, Lever lever) {
+    for (String move : answer.split("\\+", -1)) {
+      if (move.startsWith(lever.id() + "-")) {
+        return Optional.of(Named.of(Direction.class, move.substring(lever.id().length() + 1)));
+      }
+    }
+    return Optional.empty();
+  }
+}
