@@ -7,13 +7,18 @@ import insidelift.engine.training.Lessons;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.Vocabulary.Value;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
@@ -52,6 +57,7 @@ class ReadingGradeTest {
           "title camber-feathered",
           "title limited-understeer");
 
+  private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
   private static final Pattern WORD = Pattern.compile("[A-Za-z]+(?:['-][A-Za-z]+)*");
   private static final Pattern VOWELS = Pattern.compile("[aeiouy]+");
 
@@ -100,6 +106,30 @@ class ReadingGradeTest {
         assertThat(value.words().length()).as(value.words()).isLessThan(60);
       }
     }
+  }
+
+  /** What stands in the code of the console itself: prompts, errors, help. */
+  @Test
+  void whatTheConsoleSaysIsPlainOrNamedAsAnException() throws IOException {
+    Set<String> hard = new TreeSet<>();
+    int seen = 0;
+    try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
+      for (Path file : files.filter(one -> one.toString().endsWith(".java")).toList()) {
+        String code = Files.readString(file).replace("'\"'", "").replaceAll("\"\\s*\\+\\s*\"", "");
+        for (Matcher said = LITERAL.matcher(code); said.find(); ) {
+          seen += words(said.group(1)) >= 8 ? 1 : 0;
+          if (words(said.group(1)) >= 8 && grade(said.group(1)) > PLAIN) {
+            hard.add(said.group(1));
+          }
+        }
+      }
+    }
+    assertThat(seen).isGreaterThan(100);
+    assertThat(hard)
+        .containsExactlyInAnyOrder(
+            "It is no substitute for the chassis maker's manual, the rule book or a competent"
+                + " person.",
+            "folder (INSIDELIFT_DATA names another); nothing of it ever leaves this machine.");
   }
 
   private static Map<String, String> texts() {
