@@ -34,6 +34,7 @@ import picocli.CommandLine.Spec;
     },
     subcommands = {
       AdviseCommand.class,
+      CardCommand.class,
       PredictCommand.class,
       PositionsCommand.class,
       GaugeCommand.class,

@@ -50,6 +50,15 @@ public final class SavedConsultation {
     }
   }
 
+  /** The last consultation that was finished, if there is one that can be read. */
+  public Optional<Situation> last() {
+    try (InputStream in = Files.newInputStream(folder.resolve(LAST))) {
+      return Optional.of(new CaseReader(vocabulary).read(in));
+    } catch (IOException | CaseProblem e) {
+      return Optional.empty();
+    }
+  }
+
   /** Keeps what is known so far. The old file stays whole until the new one is on the disk. */
   public void keep(Situation situation) throws IOException {
     Files.createDirectories(folder);
