@@ -1,5 +1,6 @@
 package insidelift.console.page;
 
+import insidelift.console.picture.Figures;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 

@@ -1,5 +1,6 @@
 package insidelift.console.page;
 
+import insidelift.console.picture.Figures;
 import insidelift.engine.geometry.ChangeCurves;
 import insidelift.engine.geometry.ChangeCurves.Lean;
 import insidelift.engine.geometry.ChangeCurves.Load;

@@ -1,5 +1,6 @@
 package insidelift.console.page;
 
+import insidelift.console.picture.Figures;
 import insidelift.engine.geometry.ChangeEffect;
 import insidelift.engine.geometry.CornerChange;
 import insidelift.engine.geometry.Dimension;

@@ -2,6 +2,7 @@ package insidelift.console.page;
 
 import insidelift.console.page.PitCard.Move;
 import insidelift.console.page.PitCard.SideSetting;
+import insidelift.console.picture.Figures;
 import insidelift.engine.consultation.ChangeNow;
 import insidelift.engine.geometry.ChangeCurves;
 import insidelift.engine.geometry.ChangeEffect;

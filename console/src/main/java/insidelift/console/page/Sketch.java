@@ -2,6 +2,7 @@ package insidelift.console.page;
 
 import insidelift.console.page.Picture.Label;
 import insidelift.console.page.Picture.Shape;
+import insidelift.console.picture.Figures;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -21,11 +21,22 @@ public final class ChangeNow {
    *     accepted
    */
   public static Optional<ChangeEffect> of(Situation situation, Advice advice) {
-    double camber = degrees(advice, Lever.CAMBER);
-    double caster = degrees(advice, Lever.CASTER);
-    return camber == 0 && caster == 0
-        ? Optional.empty()
-        : Optional.of(ChangeEffect.of(Effects.geometry(situation.kart()), camber, caster));
+    return advice.suggestions().stream().anyMatch(Suggestion::first)
+        ? Optional.of(orNone(situation, advice))
+        : Optional.empty();
+  }
+
+  /**
+   * The same, with a change by nothing where no lever moves now: the kart as it is.
+   *
+   * @throws insidelift.engine.geometry.RefusedInputException if the kart would leave the range
+   *     accepted
+   */
+  public static ChangeEffect orNone(Situation situation, Advice advice) {
+    return ChangeEffect.of(
+        Effects.geometry(situation.kart()),
+        degrees(advice, Lever.CAMBER),
+        degrees(advice, Lever.CASTER));
   }
 
   private static double degrees(Advice advice, Lever lever) {
