@@ -35,6 +35,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       AdviseCommand.class,
       CardCommand.class,
+      DemoCommand.class,
       PicturesCommand.class,
       PredictCommand.class,
       PositionsCommand.class,
