@@ -1,12 +1,17 @@
 package insidelift.console;
 
+import insidelift.console.page.NotesPage;
+import insidelift.console.page.Pages;
 import insidelift.engine.notes.Note;
 import insidelift.engine.notes.NoteBook;
+import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.Printable;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -21,12 +26,28 @@ final class NotesCommand implements Callable<Integer> {
   @Parameters(paramLabel = "ID", arity = "0..1", description = "the note to show")
   private String id;
 
+  @Option(
+      names = "--html",
+      paramLabel = "FILE",
+      description = "write all notes into this file as one page")
+  private String page;
+
+  @Option(names = "--force", description = "replace the file if it exists already")
+  private boolean force;
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() {
+    if (page != null && id != null) {
+      throw new ParameterException(
+          spec.commandLine(), "the page has all notes; leave the ID out, or --html");
+    }
     PrintWriter out = spec.commandLine().getOut();
     NoteBook notes = NoteBook.open();
+    if (page != null) {
+      return written(notes, out);
+    }
     if (id == null) {
       for (String known : notes.ids()) {
         out.printf("%-30s %s%n", known, notes.note(known).title());
@@ -44,6 +65,18 @@ final class NotesCommand implements Callable<Integer> {
       Glyphs.forOutput(Insidelift.charset(System.out)).fit(text.lines()).forEach(out::println);
     }
     out.flush();
+    return 0;
+  }
+
+  private int written(NoteBook notes, PrintWriter out) {
+    String shown = Printable.shown(page, 200);
+    try {
+      OutputFile.write(page, new Pages().notes(NotesPage.of(notes)), force);
+    } catch (CaseProblem e) {
+      spec.commandLine().getErr().println("insidelift: " + shown + ": " + e.getMessage());
+      return Insidelift.FAILED;
+    }
+    out.println("The notes are in " + shown + ".");
     return 0;
   }
 

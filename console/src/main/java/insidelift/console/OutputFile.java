@@ -59,7 +59,8 @@ final class OutputFile {
       Files.writeString(file, text, StandardCharsets.UTF_8);
       return;
     }
-    Path next = Files.createTempFile(folder, ".insidelift", ".next");
+    // Not a temporary file of the platform's: nobody but its owner could read the result.
+    Path next = folder.resolve("." + file.getFileName() + ".next");
     try {
       Files.writeString(next, text, StandardCharsets.UTF_8);
       Files.move(next, file, StandardCopyOption.REPLACE_EXISTING);

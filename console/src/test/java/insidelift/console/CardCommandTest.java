@@ -54,6 +54,13 @@ class CardCommandTest {
   }
 
   @Test
+  void a_card_may_be_read_by_whoever_may_read_other_files() throws IOException {
+    assertThat(card(source, "--out", card).exit()).isZero();
+    assertThat(Files.getPosixFilePermissions(card))
+        .isEqualTo(Files.getPosixFilePermissions(source));
+  }
+
+  @Test
   void a_file_that_exists_is_kept_unless_it_may_be_replaced() throws IOException {
     Files.writeString(card, "mine");
 

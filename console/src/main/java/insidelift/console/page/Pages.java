@@ -19,6 +19,16 @@ public final class Pages {
     return page("card.jte", card);
   }
 
+  /** All notes as one HTML file. */
+  public String notes(NotesPage notes) {
+    return page("notes.jte", notes);
+  }
+
+  /** A sheet of results as one HTML file. */
+  public String results(ResultSheet sheet) {
+    return page("results.jte", sheet);
+  }
+
   private String page(String template, Object model) {
     StringOutput page = new StringOutput();
     engine.render(template, model, page);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import insidelift.engine.notes.NoteBook;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -111,8 +112,25 @@ class PagesInBrowserIT {
         Arguments.of("nothing", Cards.page(Cards.NOTHING, "")));
   }
 
+  static Stream<Arguments> allPages() {
+    ResultSheet sheet =
+        new ResultSheet(
+            "Drill: ten cases",
+            "Mira <b>& sons</b>",
+            "2026-05-09",
+            "Eight of ten right.",
+            List.of("Case", "You said", "The rules say"),
+            List.of(List.of("Wet and heavy", "caster more", "caster stays")),
+            List.of("Read the note on heavy steering"));
+    return Stream.concat(
+        pages(),
+        Stream.of(
+            Arguments.of("notes", new Pages().notes(NotesPage.of(NoteBook.open()))),
+            Arguments.of("results", new Pages().results(sheet))));
+  }
+
   @ParameterizedTest(name = "{0}")
-  @MethodSource("pages")
+  @MethodSource("allPages")
   void aPageFitsAPhoneAndALaptopAndHasAllItsGlyphs(String name, String page) throws IOException {
     Path file = Files.writeString(folder.resolve(name + ".html"), page);
     for (int[] size : new int[][] {{360, 740}, {1280, 800}}) {
@@ -126,7 +144,7 @@ class PagesInBrowserIT {
   }
 
   @ParameterizedTest(name = "{0}")
-  @MethodSource("pages")
+  @MethodSource("allPages")
   void anAccessibilityEngineFindsNothing(String name, String page) throws IOException {
     Path file = Files.writeString(folder.resolve(name + ".html"), page);
     for (boolean dark : new boolean[] {false, true}) {
