@@ -6,11 +6,15 @@ import insidelift.engine.consultation.Advisor;
 import insidelift.engine.consultation.SavedConsultation;
 import insidelift.engine.geometry.RefusedInputException;
 import insidelift.engine.logbook.DataFolder;
+import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.LogbookProblem;
+import insidelift.engine.logbook.Numbered;
+import insidelift.engine.logbook.RunEntry;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.CaseReader;
 import insidelift.shared.situation.Printable;
 import insidelift.shared.situation.Situation;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.concurrent.Callable;
@@ -31,8 +35,10 @@ import picocli.CommandLine.Spec;
       "For example:",
       "  insidelift card my-case.json --out card.html",
       "  insidelift card --last --out card.html --for \"Mira, heat 2\"",
+      "  insidelift card run:12 --out card.html",
       "The card is one HTML file. It needs no network, prints on A4 and Letter and can be read on",
-      "a phone. --last takes the last consultation that was finished.",
+      "a phone. --last takes the last consultation that was finished, run:12 what the logbook",
+      "knows of run 12.",
       ""
     })
 final class CardCommand implements Callable<Integer> {
@@ -40,7 +46,7 @@ final class CardCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "CASE",
       arity = "0..1",
-      description = "the case file, or - for standard input")
+      description = "the case file, - for standard input, or run:12 for a run of the logbook")
   private String file;
 
   @Option(names = "--last", description = "the last finished consultation instead of a case file")
@@ -58,6 +64,21 @@ final class CardCommand implements Callable<Integer> {
       defaultValue = "",
       description = "whom and what it is for: a line on top of the card")
   private String subject;
+
+  private final DataPlace data;
+
+  /** Where the user's own files are. */
+  interface DataPlace {
+    Path find() throws LogbookProblem;
+  }
+
+  CardCommand() {
+    this(DataFolder::find);
+  }
+
+  CardCommand(DataPlace data) {
+    this.data = data;
+  }
 
   @Spec private CommandSpec spec;
 
@@ -104,12 +125,33 @@ final class CardCommand implements Callable<Integer> {
 
   private Situation situation(Advisor advisor) throws CaseProblem, LogbookProblem {
     if (last) {
-      return new SavedConsultation(DataFolder.find(), advisor.vocabulary())
+      return new SavedConsultation(data.find(), advisor.vocabulary())
           .last()
           .orElseThrow(
               () -> new CaseProblem("there is none yet; start \"insidelift\" and finish one"));
     }
+    if (file.matches("run:\\d{1,9}")) {
+      return logged(Integer.parseInt(file.substring("run:".length())));
+    }
     return InputFile.read(file, in -> new CaseReader(advisor.vocabulary()).read(in));
+  }
+
+  private Situation logged(int number) throws CaseProblem, LogbookProblem {
+    Logbook logbook = Logbook.read(data.find());
+    RunEntry run =
+        logbook
+            .run(number)
+            .map(Numbered::entry)
+            .orElseThrow(() -> new CaseProblem("the logbook has no such run"));
+    if (subject.isEmpty()) {
+      subject =
+          "%s, %s, %s"
+              .formatted(
+                  logbook.name(run.driver()),
+                  logbook.name(run.kart()),
+                  logbook.day(run.day()).date());
+    }
+    return run.situation();
   }
 
   private String name() {

@@ -12,6 +12,7 @@ import insidelift.shared.Vocabulary;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.Printable;
+import java.io.Console;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -142,8 +143,27 @@ final class DemoCommand implements Callable<Integer> {
   }
 
   private void pause() throws InterruptedException {
-    if (!fast && System.console() != null) {
+    if (!fast && watched()) {
       Thread.sleep(PAUSE_MILLIS);
+    }
+  }
+
+  /** Whether somebody watches. */
+  @SuppressWarnings(
+      "SystemConsoleNull") // Newer Java has a console without a terminal: asked below.
+  private static boolean watched() {
+    Console console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      // Java 22 and newer can tell; this is built for Java 17, which has a console on terminals
+      // only.
+      return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+    } catch (NoSuchMethodException e) {
+      return true;
+    } catch (ReflectiveOperationException e) {
+      return false;
     }
   }
 }

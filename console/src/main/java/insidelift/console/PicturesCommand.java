@@ -8,6 +8,9 @@ import insidelift.engine.consultation.Advisor;
 import insidelift.engine.consultation.ChangeNow;
 import insidelift.engine.geometry.ChangeEffect;
 import insidelift.engine.geometry.RefusedInputException;
+import insidelift.engine.logbook.LogbookProblem;
+import insidelift.engine.proof.Proof;
+import insidelift.engine.proof.UnreadableLapTimes;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.CaseReader;
 import insidelift.shared.situation.EdgeTemperatures;
@@ -30,7 +33,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "pictures",
     mixinStandardHelpOptions = true,
-    header = "Draws a case in characters: steering sweep, wheel loads, tyre faces.",
+    header = "Draws a case in characters: steering sweep, wheel loads, tyre faces, laps.",
     description = {
       "",
       "For example:",
@@ -50,6 +53,13 @@ final class PicturesCommand implements Callable<Integer> {
       description = "one sentence for each picture instead, as for a screen reader")
   private boolean sentences;
 
+  @Option(
+      names = "--laps",
+      arity = "2",
+      paramLabel = "LAPS",
+      description = "lap files before and after a change, drawn on one scale of time")
+  private List<String> laps = List.of();
+
   @Spec private CommandSpec spec;
 
   /** A case with what it measured, which the situation keeps only as a word. */
@@ -62,10 +72,19 @@ final class PicturesCommand implements Callable<Integer> {
     List<TextPicture> pictures;
     try {
       pictures = pictures(advisor, read(advisor));
+      if (!laps.isEmpty()) {
+        pictures.add(
+            TextPictures.laps(
+                Proof.of(ProveCommand.laps(laps.get(0)), ProveCommand.laps(laps.get(1)))));
+      }
     } catch (CaseProblem e) {
       return failed(name + ": " + e.getMessage());
     } catch (RefusedInputException e) {
       return failed(name + ": kart." + Text.safe(e.getMessage()));
+    } catch (UnreadableLapTimes | LogbookProblem | IllegalArgumentException e) {
+      return failed(Text.safe(e.getMessage()));
+    } catch (IOException e) {
+      return failed(ProveCommand.why(e));
     }
     Text text = new Text(Text.WIDTH);
     for (TextPicture picture : pictures) {

@@ -100,7 +100,8 @@ final class ProveCommand implements Callable<Integer> {
     return 0;
   }
 
-  private static LapTimes laps(String name) throws UnreadableLapTimes, LogbookProblem, IOException {
+  /** The laps of a file, of standard input or of a logged run. */
+  static LapTimes laps(String name) throws UnreadableLapTimes, LogbookProblem, IOException {
     if (name.matches("run:\\d{1,9}")) {
       return logged(Integer.parseInt(name.substring("run:".length())));
     }
@@ -114,7 +115,8 @@ final class ProveCommand implements Callable<Integer> {
     return LapTimes.read(file);
   }
 
-  private static String why(IOException e) {
+  /** Why a lap file cannot be read, with its name. */
+  static String why(IOException e) {
     if (!(e instanceof FileSystemException known)) {
       return "it cannot be read";
     }

@@ -3,6 +3,9 @@ package insidelift.console;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
+import insidelift.engine.logbook.DemoSeason;
+import insidelift.engine.logbook.Logbook;
+import insidelift.engine.logbook.LogbookProblem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -111,6 +114,24 @@ class CardCommandTest {
     CommandRun run = card(source, "--out", card);
     assertThat(run.err()).startsWith("insidelift: " + source + ": kart.geometry.casterDeg: 99 ");
     assertThat(card).doesNotExist();
+  }
+
+  @Test
+  void a_logged_run_is_a_case_and_names_its_driver_kart_and_day() throws LogbookProblem {
+    Logbook season = DemoSeason.load(folder);
+    int number = season.runs().get(0).number();
+    CommandRun run =
+        CommandRun.of(new CardCommand(() -> folder), "run:" + number, "--out", card.toString());
+    assertThat(run.err()).isEmpty();
+    String driver = season.name(season.runs().get(0).entry().driver());
+    assertThat(card).content().contains("for <strong>" + driver + ", ");
+
+    CommandRun none =
+        CommandRun.of(
+            new CardCommand(() -> folder), "run:99999", "--out", card.toString(), "--force");
+    assertThat(none.exit()).isEqualTo(1);
+    assertThat(none.err())
+        .isEqualTo("insidelift: run:99999: the logbook has no such run" + System.lineSeparator());
   }
 
   @Test

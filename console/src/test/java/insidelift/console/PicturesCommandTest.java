@@ -31,6 +31,21 @@ class PicturesCommandTest {
   }
 
   @Test
+  void laps_are_drawn_where_two_files_of_them_are_named() {
+    String[] line = {
+      "examples/hot-edges.json", "--laps", "examples/before.laps", "examples/after.laps"
+    };
+    assertThat(CommandRun.of(new PicturesCommand(), line).out())
+        .contains("Laps before and after", "before |", "keep: the laps are 0.41 s quicker");
+
+    line[3] = folder.resolve("missing.laps").toString();
+    CommandRun missing = CommandRun.of(new PicturesCommand(), line);
+    assertThat(missing.exit()).isEqualTo(1);
+    assertThat(missing.err())
+        .isEqualTo("insidelift: " + line[3] + ": there is no such file" + System.lineSeparator());
+  }
+
+  @Test
   void a_file_that_cannot_be_used_is_refused_in_one_sentence() {
     Path missing = folder.resolve("missing.json");
     CommandRun run = CommandRun.of(new PicturesCommand(), missing.toString());
