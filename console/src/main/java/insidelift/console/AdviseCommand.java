@@ -2,6 +2,12 @@ package insidelift.console;
 
 import insidelift.engine.consultation.Advisor;
 import insidelift.engine.geometry.RefusedInputException;
+import insidelift.engine.logbook.DataFolder;
+import insidelift.engine.logbook.DemoSeason;
+import insidelift.engine.logbook.Logbook;
+import insidelift.engine.logbook.LogbookProblem;
+import insidelift.engine.logbook.Notice;
+import insidelift.engine.logbook.OwnLog;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.CaseReader;
@@ -9,10 +15,14 @@ import insidelift.shared.situation.Printable;
 import insidelift.shared.situation.Situation;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -30,12 +40,33 @@ final class AdviseCommand implements Callable<Integer> {
   @Option(names = "--json", description = "print the advice as JSON")
   private boolean json;
 
+  @Option(
+      names = "--log",
+      description = {
+        "let your own log fill in what the case leaves open, and order the corrections",
+        "by what has worked; --kart, --driver and --track, or else those of the last run"
+      })
+  private boolean log;
+
+  @Option(names = "--demo", description = "--log with the log of an invented season")
+  private boolean demo;
+
+  @Mixin private RunPlace place;
+
+  @Mixin private OverlayOption overlay;
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    Advisor advisor = Advisor.load();
+    Advisor advisor;
+    try {
+      advisor = overlay.beside(Advisor.load());
+    } catch (CaseProblem e) {
+      spec.commandLine().getErr().println("insidelift: " + e.getMessage());
+      return Insidelift.FAILED;
+    }
     String name = file.equals("-") ? "standard input" : Printable.shown(file, 200);
     Situation situation;
     try {
@@ -45,8 +76,19 @@ final class AdviseCommand implements Callable<Integer> {
       return Insidelift.FAILED;
     }
     Advice advice;
+    List<String> logged = List.of();
+    boolean withLog = log || demo;
     try {
-      advice = advisor.advise(situation);
+      if (withLog) {
+        AdviceWithLog known = AdviceWithLog.of(advisor, situation, this::ownLog);
+        advice = known.advice();
+        logged = known.lines();
+      } else {
+        advice = advisor.advise(situation);
+      }
+    } catch (LogbookProblem e) {
+      spec.commandLine().getErr().println("insidelift: " + Text.safe(e.getMessage()));
+      return Insidelift.FAILED;
     } catch (RefusedInputException e) {
       spec.commandLine()
           .getErr()
@@ -54,12 +96,33 @@ final class AdviseCommand implements Callable<Integer> {
       return Insidelift.FAILED;
     }
     if (json) {
-      out.println(JsonFileCommand.pretty(advice));
+      out.println(JsonFileCommand.pretty(withLog ? AdviceWithLog.json(advice, logged) : advice));
     } else {
       Glyphs glyphs = Glyphs.forOutput(Insidelift.charset(System.out));
       glyphs.fit(new AdviceText(Text.WIDTH).lines(advice)).forEach(out::println);
+      if (withLog) {
+        glyphs
+            .fit(new Text(Text.WIDTH).line("").heading("Your own log").lines())
+            .forEach(out::println);
+        glyphs.fit(logged).forEach(out::println);
+      }
     }
     out.flush();
     return 0;
+  }
+
+  private OwnLog ownLog() throws LogbookProblem {
+    Path folder = DataFolder.find();
+    Logbook book = demo ? DemoSeason.book() : Logbook.read(folder);
+    OwnLog own;
+    try {
+      own = OwnLog.of(folder, book, place.kart(book), place.driver(book), place.track(book));
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), "--log: " + e.getMessage(), e);
+    }
+    for (Notice notice : book.notices()) {
+      spec.commandLine().getErr().println("insidelift: " + Text.safe(notice.sentence()));
+    }
+    return own;
   }
 }

@@ -14,11 +14,13 @@ import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.CaseReader;
 import insidelift.shared.situation.Printable;
 import insidelift.shared.situation.Situation;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -65,6 +67,8 @@ final class CardCommand implements Callable<Integer> {
       description = "whom and what it is for: a line on top of the card")
   private String subject;
 
+  @Mixin private OverlayOption overlay;
+
   private final DataPlace data;
 
   /** Where the user's own files are. */
@@ -91,7 +95,12 @@ final class CardCommand implements Callable<Integer> {
               ? "CASE and --last exclude each other; give one of them"
               : "name a case file, or give --last for the last consultation");
     }
-    Advisor advisor = Advisor.load();
+    Advisor advisor;
+    try {
+      advisor = overlay.beside(Advisor.load());
+    } catch (CaseProblem e) {
+      return failed(e.getMessage());
+    }
     Situation situation;
     try {
       situation = situation(advisor);
@@ -125,10 +134,11 @@ final class CardCommand implements Callable<Integer> {
 
   private Situation situation(Advisor advisor) throws CaseProblem, LogbookProblem {
     if (last) {
-      return new SavedConsultation(data.find(), advisor.vocabulary())
-          .last()
-          .orElseThrow(
-              () -> new CaseProblem("there is none yet; start \"insidelift\" and finish one"));
+      Path kept = new SavedConsultation(data.find(), advisor.vocabulary()).last();
+      if (!Files.exists(kept)) {
+        throw new CaseProblem("there is none yet; start \"insidelift\" and finish one");
+      }
+      return InputFile.read(kept.toString(), in -> new CaseReader(advisor.vocabulary()).read(in));
     }
     if (file.matches("run:\\d{1,9}")) {
       return logged(Integer.parseInt(file.substring("run:".length())));

@@ -1,19 +1,16 @@
 package insidelift.console;
 
 import insidelift.console.Choices.Choice;
-import insidelift.engine.consultation.Advisor;
 import insidelift.engine.consultation.SavedConsultation;
-import insidelift.engine.consultation.SavedConsultation.Unfinished;
 import insidelift.engine.consultation.Session;
+import insidelift.engine.notes.NoteBook;
 import insidelift.shared.Status;
+import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.situation.Situation;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,23 +34,27 @@ final class Consultation {
 
   private final Screen screen;
   private final Asker asker;
-  private final Advisor advisor;
+  private final Vocabulary vocabulary;
+  private final Preparation preparation;
   private final Session session;
   private final SavedConsultation saved;
+  private final Opening opening;
   private final SettingsPage settings;
   private final Talk talk;
   private boolean saving = true;
   private int asked;
   private int limit = ANSWERS;
 
-  private Consultation(Screen screen, Advisor advisor, Path folder) {
+  private Consultation(Screen screen, Path folder) {
+    NoteBook notes = NoteBook.open();
     this.screen = screen;
-    this.advisor = advisor;
-    this.session = new Session(advisor);
-    this.talk = new Talk(screen, session, advisor.vocabulary());
-    this.asker =
-        new Answering(Asker.on(screen), screen, talk, advisor.vocabulary(), advisor.notes());
-    this.saved = new SavedConsultation(folder, advisor.vocabulary());
+    this.vocabulary = Vocabulary.load();
+    this.preparation = new Preparation(vocabulary, notes, folder);
+    this.session = new Session(preparation::advisor);
+    this.talk = new Talk(screen, session, vocabulary);
+    this.asker = new Answering(Asker.on(screen), screen, talk, vocabulary, notes);
+    this.saved = new SavedConsultation(folder, vocabulary);
+    this.opening = new Opening(screen, session, saved, vocabulary);
     this.settings = new SettingsPage(asker, session);
   }
 
@@ -74,7 +75,7 @@ final class Consultation {
                       + " explains, why says what for, back goes back, review shows all answers."
                       + " Ctrl-C leaves; your answers are kept.")
               .lines());
-      Consultation consultation = new Consultation(screen, Advisor.load(), folder);
+      Consultation consultation = new Consultation(screen, folder);
       screen.onLeaving(consultation::farewell);
       try {
         consultation.hold();
@@ -91,13 +92,24 @@ final class Consultation {
   }
 
   private void hold() throws Left {
-    if (!resumed()) {
+    if (opening.resumed()) {
+      asked = (int) session.situation().answers().keySet().stream().filter(this::own).count();
+    } else {
       if (screen.keys()) {
         // The safety screen fills a small terminal: let the greeting be read first.
         screen.say("");
         screen.ask("Press Enter to begin.", List.of());
       }
       safety();
+      ownLog();
+    }
+    String problem = preparation.problem();
+    if (!problem.isEmpty()) {
+      screen.say(
+          new Text(screen.width())
+              .line("")
+              .paragraph("Your own knowledge is left out. " + Text.safe(problem))
+              .lines());
     }
     while (true) {
       questions();
@@ -114,6 +126,7 @@ final class Consultation {
         asked = 0;
         limit = ANSWERS;
         safety();
+        ownLog();
       } else if (wish == Pager.Wish.CHANGE) {
         review();
       }
@@ -132,37 +145,8 @@ final class Consultation {
     return new AdviceText(screen.width()).parts(session.advice());
   }
 
-  /** Offers to go on where the last consultation was left. */
-  private boolean resumed() throws Left {
-    Optional<Unfinished> before = saved.unfinished();
-    if (before.isEmpty() || before.get().situation().answers().isEmpty()) {
-      return false;
-    }
-    String when =
-        DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
-            .format(before.get().when().atZone(ZoneId.systemDefault()));
-    screen.say("", "There is an unfinished consultation from " + when + ".");
-    while (true) {
-      String line =
-          screen.ask("Press Enter to go on with it, or type n for a new one: ", List.of("n"));
-      if (line.isEmpty()) {
-        session.resume(before.get().situation());
-        asked = (int) session.situation().answers().keySet().stream().filter(this::own).count();
-        return true;
-      }
-      if (line.equals("n")) {
-        try {
-          saved.forget();
-        } catch (IOException e) {
-          cannotSave();
-        }
-        return false;
-      }
-    }
-  }
-
   private boolean own(String question) {
-    return advisor.vocabulary().question(question).map(q -> !q.safety()).orElse(false);
+    return vocabulary.question(question).map(q -> !q.safety()).orElse(false);
   }
 
   private void questions() throws Left {
@@ -214,8 +198,14 @@ final class Consultation {
     return session.status() == Status.FIX_FIRST;
   }
 
+  private void ownLog() throws Left {
+    if (!blocked() && opening.ownLog(preparation)) {
+      keep();
+    }
+  }
+
   private void safety() throws Left {
-    new SafetyPage(screen, session, advisor.vocabulary(), talk).ask();
+    new SafetyPage(screen, session, vocabulary, talk).ask();
     keep();
   }
 
@@ -268,8 +258,7 @@ final class Consultation {
 
   /** Whether the answers were found right. */
   private boolean review() throws Left {
-    ReviewPage.Wish wish =
-        new ReviewPage(screen, session, advisor.vocabulary(), settings, talk).ask();
+    ReviewPage.Wish wish = new ReviewPage(screen, session, vocabulary, settings, talk).ask();
     if (wish instanceof ReviewPage.Wish.Safety) {
       safety();
     } else if (wish instanceof ReviewPage.Wish.Change change) {

@@ -54,6 +54,7 @@ import picocli.CommandLine.Spec;
       ProveCommand.class,
       LogCommand.class,
       NotesCommand.class,
+      AuditCommand.class,
       RehearseCommand.class
     })
 public final class Insidelift implements Runnable {
@@ -81,6 +82,10 @@ public final class Insidelift implements Runnable {
   }
 
   static int run(String... args) {
+    if (args.length == 0) {
+      // Without a word to understand, the first question need not wait for whoever understands it.
+      return consult(writer(System.out), writer(System.err));
+    }
     Insidelift top = new Insidelift();
     CommandLine line =
         new CommandLine(top)
@@ -95,11 +100,15 @@ public final class Insidelift implements Runnable {
 
   @Override
   public void run() {
+    consulted = consult(spec.commandLine().getOut(), spec.commandLine().getErr());
+  }
+
+  private static int consult(PrintWriter out, PrintWriter err) {
     try {
-      consulted = Consultation.start(spec.commandLine().getOut(), DataFolder.find());
+      return Consultation.start(out, DataFolder.find());
     } catch (LogbookProblem e) {
-      spec.commandLine().getErr().println("insidelift: " + Text.safe(e.getMessage()));
-      consulted = FAILED;
+      err.println("insidelift: " + Text.safe(e.getMessage()));
+      return FAILED;
     }
   }
 

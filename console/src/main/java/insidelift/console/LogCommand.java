@@ -24,7 +24,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "log",
     mixinStandardHelpOptions = true,
-    header = "Shows the logbook: days, runs, lap times, and what they taught.",
+    header = "The logbook: days, runs, lap times, and what they taught.",
     description = {
       "",
       "Without a verb it lists the days. The logbook is a file of plain lines in your own data",
@@ -32,6 +32,10 @@ import picocli.CommandLine.Parameters;
       ""
     },
     subcommands = {
+      LogAdd.class,
+      LogLaps.class,
+      LogCorrect.class,
+      LogWithdraw.class,
       LogCommand.Day.class,
       LogCommand.Run.class,
       LogCommand.Learned.class,
@@ -44,7 +48,9 @@ final class LogCommand extends LogReading {
   @Override
   List<String> lines(Path folder, Logbook book) {
     return book.isEmpty()
-        ? List.of("The logbook is empty. \"insidelift log demo\" fills it with an invented season.")
+        ? List.of(
+            "The logbook is empty. \"insidelift log add run --help\" says how to fill it,",
+            "\"insidelift log demo\" shows an invented season.")
         : LogTables.days(book);
   }
 
@@ -69,12 +75,14 @@ final class LogCommand extends LogReading {
   /** One run. */
   @Command(name = "run", mixinStandardHelpOptions = true, header = "One run, whole.")
   static final class Run extends LogReading {
-    @Parameters(paramLabel = "N", description = "the run's number, as the day's table has it")
-    private int number;
+    @Parameters(
+        paramLabel = "N",
+        description = "the run's number (rec in the day's table), or \"last\"")
+    private String number;
 
     @Override
     List<String> lines(Path folder, Logbook book) throws LogbookProblem {
-      return LogTables.run(book, number);
+      return LogTables.run(book, LogCorrect.run(book, number));
     }
   }
 

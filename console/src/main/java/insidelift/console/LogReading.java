@@ -1,6 +1,7 @@
 package insidelift.console;
 
 import insidelift.engine.logbook.DataFolder;
+import insidelift.engine.logbook.DemoSeason;
 import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.logbook.Notice;
@@ -9,10 +10,16 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** A command that reads the logbook and prints lines. */
 abstract class LogReading implements Callable<Integer> {
+
+  @Option(
+      names = "--demo",
+      description = "look at an invented season instead of your own logbook; nothing is written")
+  private boolean demo;
 
   @Spec private CommandSpec spec;
 
@@ -23,11 +30,12 @@ abstract class LogReading implements Callable<Integer> {
     List<String> lines;
     try {
       Path folder = DataFolder.find();
-      Logbook book = Logbook.read(folder);
+      Logbook book = demo ? DemoSeason.book() : Logbook.read(folder);
+      lines = lines(folder, book);
+      // Afterwards, because the rest of a run is read only when it is asked for.
       for (Notice notice : book.notices()) {
         spec.commandLine().getErr().println("insidelift: " + Text.safe(notice.sentence()));
       }
-      lines = lines(folder, book);
     } catch (LogbookProblem | IllegalArgumentException e) {
       return failed(e.getMessage());
     } catch (IOException e) {

@@ -8,7 +8,8 @@ import insidelift.engine.consultation.Advisor;
 import insidelift.engine.consultation.ChangeNow;
 import insidelift.engine.geometry.ChangeEffect;
 import insidelift.engine.geometry.RefusedInputException;
-import insidelift.engine.logbook.LogbookProblem;
+import insidelift.engine.proof.LapColumns;
+import insidelift.engine.proof.LapTimes;
 import insidelift.engine.proof.Proof;
 import insidelift.engine.proof.UnreadableLapTimes;
 import insidelift.shared.situation.CaseProblem;
@@ -24,6 +25,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -60,6 +62,8 @@ final class PicturesCommand implements Callable<Integer> {
       description = "lap files before and after a change, drawn on one scale of time")
   private List<String> laps = List.of();
 
+  @Mixin private OverlayOption overlay;
+
   @Spec private CommandSpec spec;
 
   /** A case with what it measured, which the situation keeps only as a word. */
@@ -67,24 +71,18 @@ final class PicturesCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Advisor advisor = Advisor.load();
     String name = file.equals("-") ? "standard input" : Printable.shown(file, 200);
-    List<TextPicture> pictures;
+    List<TextPicture> pictures = new ArrayList<>();
     try {
-      pictures = pictures(advisor, read(advisor));
+      Advisor advisor = overlay.beside(Advisor.load());
+      pictures.addAll(pictures(advisor, read(advisor, name)));
       if (!laps.isEmpty()) {
-        pictures.add(
-            TextPictures.laps(
-                Proof.of(ProveCommand.laps(laps.get(0)), ProveCommand.laps(laps.get(1)))));
+        pictures.add(TextPictures.laps(Proof.of(laps(0), laps(1))));
       }
-    } catch (CaseProblem e) {
-      return failed(name + ": " + e.getMessage());
     } catch (RefusedInputException e) {
       return failed(name + ": kart." + Text.safe(e.getMessage()));
-    } catch (UnreadableLapTimes | LogbookProblem | IllegalArgumentException e) {
+    } catch (CaseProblem | UnreadableLapTimes | IllegalArgumentException e) {
       return failed(Text.safe(e.getMessage()));
-    } catch (IOException e) {
-      return failed(ProveCommand.why(e));
     }
     Text text = new Text(Text.WIDTH);
     for (TextPicture picture : pictures) {
@@ -100,16 +98,24 @@ final class PicturesCommand implements Callable<Integer> {
     return 0;
   }
 
-  private Measured read(Advisor advisor) throws CaseProblem {
-    return InputFile.read(
-        file,
-        in -> {
-          // One byte over the limit is enough for the reader to refuse the file as too large.
-          byte[] bytes = in.readNBytes(InputLimits.MAX_BYTES + 1);
-          Situation situation =
-              new CaseReader(advisor.vocabulary()).read(new ByteArrayInputStream(bytes));
-          return new Measured(situation, temperatures(bytes));
-        });
+  private LapTimes laps(int which) throws UnreadableLapTimes, CaseProblem {
+    return LapFile.read(laps.get(which), LapColumns.STANDARD);
+  }
+
+  private Measured read(Advisor advisor, String name) throws CaseProblem {
+    try {
+      return InputFile.read(
+          file,
+          in -> {
+            // One byte over the limit is enough for the reader to refuse the file as too large.
+            byte[] bytes = in.readNBytes(InputLimits.MAX_BYTES + 1);
+            Situation situation =
+                new CaseReader(advisor.vocabulary()).read(new ByteArrayInputStream(bytes));
+            return new Measured(situation, temperatures(bytes));
+          });
+    } catch (CaseProblem e) {
+      throw new CaseProblem(name + ": " + e.getMessage());
+    }
   }
 
   private static JsonNode temperatures(byte[] bytes) throws IOException {

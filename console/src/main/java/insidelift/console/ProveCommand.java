@@ -1,6 +1,7 @@
 package insidelift.console;
 
 import insidelift.engine.logbook.DataFolder;
+import insidelift.engine.logbook.DemoSeason;
 import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.proof.Feel;
@@ -8,13 +9,9 @@ import insidelift.engine.proof.LapColumns;
 import insidelift.engine.proof.LapTimes;
 import insidelift.engine.proof.Proof;
 import insidelift.engine.proof.UnreadableLapTimes;
+import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.Printable;
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.FileSystemException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -39,8 +36,6 @@ import picocli.CommandLine.Spec;
     })
 final class ProveCommand implements Callable<Integer> {
 
-  private static final String FOLDER = "this is a folder, not a file";
-
   @Parameters(index = "0", paramLabel = "BEFORE", description = "lap times before the change")
   private String before;
 
@@ -60,6 +55,9 @@ final class ProveCommand implements Callable<Integer> {
       defaultValue = "unknown",
       description = "what the driver felt: better, same, worse or unknown")
   private String feel;
+
+  @Option(names = "--demo", description = "run:12 is of the invented season, not of your logbook")
+  private boolean demo;
 
   @Option(names = "--json", description = "print the result as JSON")
   private boolean json;
@@ -86,10 +84,8 @@ final class ProveCommand implements Callable<Integer> {
               laps(after),
               again == null ? Optional.empty() : Optional.of(laps(again)),
               felt);
-    } catch (UnreadableLapTimes | LogbookProblem | IllegalArgumentException e) {
+    } catch (UnreadableLapTimes | LogbookProblem | CaseProblem | IllegalArgumentException e) {
       return failed(e.getMessage());
-    } catch (IOException e) {
-      return failed(why(e));
     }
     if (json) {
       out.println(proof.toJson());
@@ -100,37 +96,17 @@ final class ProveCommand implements Callable<Integer> {
     return 0;
   }
 
-  /** The laps of a file, of standard input or of a logged run. */
-  static LapTimes laps(String name) throws UnreadableLapTimes, LogbookProblem, IOException {
+  private LapTimes laps(String name) throws UnreadableLapTimes, LogbookProblem, CaseProblem {
     if (name.matches("run:\\d{1,9}")) {
       return logged(Integer.parseInt(name.substring("run:".length())));
     }
-    if (name.equals("-")) {
-      return LapTimes.read("standard input", System.in, LapColumns.STANDARD);
-    }
-    Path file = Path.of(name);
-    if (Files.isDirectory(file)) {
-      throw new FileSystemException(name, null, FOLDER);
-    }
-    return LapTimes.read(file);
-  }
-
-  /** Why a lap file cannot be read, with its name. */
-  static String why(IOException e) {
-    if (!(e instanceof FileSystemException known)) {
-      return "it cannot be read";
-    }
-    String name = Printable.shown(known.getFile(), 200);
-    if (e instanceof NoSuchFileException) {
-      return name + ": there is no such file";
-    }
-    return name + ": " + (FOLDER.equals(known.getReason()) ? FOLDER : "it cannot be read");
+    return LapFile.read(name, LapColumns.STANDARD);
   }
 
   /** The laps of a run of the logbook, named {@code run:12}. */
-  private static LapTimes logged(int number) throws LogbookProblem {
-    return Logbook.read(DataFolder.find())
-        .lapTimes(number)
+  private LapTimes logged(int number) throws LogbookProblem {
+    Logbook book = demo ? DemoSeason.book() : Logbook.read(DataFolder.find());
+    return book.lapTimes(number)
         .orElseThrow(
             () ->
                 new IllegalArgumentException(

@@ -2,6 +2,9 @@ package insidelift.console;
 
 import insidelift.engine.consultation.Advisor;
 import insidelift.engine.consultation.Session;
+import insidelift.engine.logbook.DemoSeason;
+import insidelift.engine.logbook.LogTables;
+import insidelift.engine.logbook.Logbook;
 import insidelift.shared.advice.Advice;
 import java.io.IOException;
 import java.util.List;
@@ -25,6 +28,9 @@ final class RehearseCommand implements Callable<Integer> {
     session.open();
     Advice advice = session.advice();
     JsonFileCommand.pretty(advice);
+    Logbook season = DemoSeason.book();
+    LogTables.days(season);
+    LogTables.run(season, season.lastWritten().orElseThrow().number());
     try (Screen screen = Screen.open(Map.of("TERM", "dumb"))) {
       new AdviceText(screen.width()).lines(advice);
       LineAsker.page(

@@ -3,6 +3,8 @@ package insidelift.console;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.console.Visitor.Point;
+import insidelift.engine.logbook.DemoSeason;
+import insidelift.engine.logbook.LogbookProblem;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -155,6 +157,33 @@ class DialogueIT {
       visitor.type("n" + Paddock.ENTER).goOnTo(Point.REVIEW);
       assertThat(visitor.seen()).contains("Nothing noted.");
       assertThat(visitor.seen()).noneMatch(line -> line.matches(" *\\d+  water: standing water"));
+    }
+  }
+
+  @Test
+  void theOwnLogOfWhoeverDroveLastIsTakenOverOnceItIsConfirmed() throws LogbookProblem {
+    DemoSeason.load(data);
+    try (Paddock paddock = Paddock.in(data).start()) {
+      Visitor visitor = new Visitor(paddock).goOnTo(Point.CONFIRM);
+      assertThat(visitor.seen())
+          .contains("Your last run: Heron 7 with Ada Quill at Larkmoor Bowl")
+          .anyMatch(line -> line.startsWith("From your own log, 30 August"));
+      visitor.goOnTo(Point.QUESTION).type("review" + Paddock.ENTER).goOnTo(Point.REVIEW);
+      assertThat(visitor.seen())
+          .anyMatch(line -> line.matches(" *\\d+  last-change: camber, toward negative"))
+          .anyMatch(line -> line.matches(" *\\d+  last-effect: worse"))
+          .anyMatch(line -> line.contains("where it stands: camber left 0.0"));
+    }
+  }
+
+  @Test
+  void theOwnLogOfAnotherKartIsLeftAlone() throws LogbookProblem {
+    DemoSeason.load(data);
+    try (Paddock paddock = Paddock.in(data).start()) {
+      Visitor visitor = new Visitor(paddock).goOnTo(Point.CONFIRM);
+      visitor.type("n" + Paddock.ENTER).goOnTo(Point.QUESTION);
+      visitor.type("review" + Paddock.ENTER).goOnTo(Point.REVIEW);
+      assertThat(visitor.seen()).noneMatch(line -> line.contains("last-change"));
     }
   }
 }

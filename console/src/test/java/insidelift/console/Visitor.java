@@ -164,7 +164,7 @@ final class Visitor {
     if (line.endsWith("new one: ")) {
       return new Prompt(Point.RESUME, "", row);
     }
-    if (line.endsWith("what is right: ") || line.endsWith("is right, or type n: ")) {
+    if (line.endsWith("what is right: ") || line.endsWith(", or type n: ")) {
       return new Prompt(Point.CONFIRM, "", row);
     }
     if (line.endsWith("read on, or type q: ")) {

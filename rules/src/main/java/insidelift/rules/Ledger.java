@@ -11,6 +11,7 @@ import insidelift.shared.Mark;
 import insidelift.shared.Named;
 import insidelift.shared.Rank;
 import insidelift.shared.Scope;
+import insidelift.shared.index.RuleIndex.IndexedRule;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,6 +30,18 @@ public final class Ledger {
   /** Everything recorded so far, in the order it was recorded. */
   public List<Contribution> entries() {
     return new ArrayList<>(entries);
+  }
+
+  /**
+   * What a rule would record if it spoke about these facts. Whether it would speak is not asked.
+   *
+   * @param facts what it would match; evidence rests on the last answer among them
+   */
+  public static List<Contribution> of(IndexedRule rule, List<Object> facts) {
+    Ledger ledger = new Ledger();
+    ledger.speaks(rule.id(), rule.note(), facts);
+    rule.acts().forEach(act -> PlainRules.write(act, ledger));
+    return ledger.entries();
   }
 
   /** Which rule is about to write. */

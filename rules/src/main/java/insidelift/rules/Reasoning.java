@@ -1,6 +1,7 @@
 package insidelift.rules;
 
 import insidelift.shared.Contribution;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import org.kie.api.event.rule.BeforeMatchFiredEvent;
@@ -38,10 +39,24 @@ public final class Reasoning implements AutoCloseable {
   }
 
   private final KieSession session;
+  private final PlainRules plain;
+  private final List<Object> known = new ArrayList<>();
   private final Ledger ledger = new Ledger();
 
-  Reasoning(KieSession session) {
+  /**
+   * A line of reasoning over compiled rules and rules that are data.
+   *
+   * @param session the session of the compiled rules; null where there are none
+   */
+  Reasoning(KieSession session, PlainRules plain) {
     this.session = session;
+    this.plain = plain;
+    if (session != null) {
+      listen();
+    }
+  }
+
+  private void listen() {
     session.setGlobal("ledger", ledger);
     session.addEventListener(
         new DefaultAgendaEventListener() {
@@ -64,9 +79,13 @@ public final class Reasoning implements AutoCloseable {
 
   /** Adds facts and lets one family of rules speak. */
   public Reasoning run(Stage stage, Collection<?> facts) {
-    facts.forEach(session::insert);
-    session.getAgenda().getAgendaGroup(stage.group()).setFocus();
-    session.fireAllRules();
+    known.addAll(facts);
+    if (session != null) {
+      facts.forEach(session::insert);
+      session.getAgenda().getAgendaGroup(stage.group()).setFocus();
+      session.fireAllRules();
+    }
+    plain.run(stage, known, ledger);
     return this;
   }
 
@@ -77,6 +96,8 @@ public final class Reasoning implements AutoCloseable {
 
   @Override
   public void close() {
-    session.dispose();
+    if (session != null) {
+      session.dispose();
+    }
   }
 }

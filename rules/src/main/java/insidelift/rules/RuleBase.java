@@ -2,6 +2,7 @@ package insidelift.rules;
 
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import insidelift.shared.index.RuleIndex;
+import insidelift.shared.index.RuleIndex.IndexedRule;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -13,6 +14,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drools.core.impl.RuleBaseFactory;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
@@ -33,10 +35,14 @@ public final class RuleBase {
   private static final String INDEX = "/META-INF/insidelift/rule-index.json";
 
   private final KieBase base;
+  private final List<IndexedRule> own;
+  private final PlainRules plain;
   private RuleIndex index;
 
-  private RuleBase(KieBase base) {
+  private RuleBase(KieBase base, List<IndexedRule> own) {
     this.base = base;
+    this.own = own;
+    this.plain = new PlainRules(own);
   }
 
   /**
@@ -57,12 +63,26 @@ public final class RuleBase {
 
   /** A rule base over rules that were compiled elsewhere, for comparison and mutation. */
   public static RuleBase of(KieBase base) {
-    return new RuleBase(base);
+    return new RuleBase(base, List.of());
+  }
+
+  /** A rule base of rules that are data alone: what an altered copy of the index would say. */
+  public static RuleBase plain(RuleIndex rules) {
+    return new RuleBase(null, rules.rules());
+  }
+
+  /** The same rules and a shop's own beside them, which are data and never compiled. */
+  public RuleBase with(List<IndexedRule> shop) {
+    return new RuleBase(base, Stream.concat(own.stream(), shop.stream()).toList());
   }
 
   /** How many rules there are. */
   public int size() {
-    return base.getKiePackages().stream().mapToInt(known -> known.getRules().size()).sum();
+    int compiled =
+        base == null
+            ? 0
+            : base.getKiePackages().stream().mapToInt(known -> known.getRules().size()).sum();
+    return compiled + own.size();
   }
 
   /** The names of the compiled rules. */
@@ -75,19 +95,25 @@ public final class RuleBase {
 
   /** A new line of reasoning over the rules. */
   public Reasoning reason() {
-    return new Reasoning(base.newKieSession());
+    return new Reasoning(base == null ? null : base.newKieSession(), plain);
   }
 
   /** The index of the rules: what each one reads and records. */
   public synchronized RuleIndex index() {
     if (index == null) {
-      try (InputStream in = RuleBase.class.getResourceAsStream(INDEX)) {
-        index = JsonMapper.builder().build().readValue(in, RuleIndex.class);
-      } catch (IOException e) {
-        throw new UncheckedIOException("the rule index of this build cannot be read", e);
-      }
+      List<IndexedRule> all = new ArrayList<>(base == null ? List.of() : shipped().rules());
+      all.addAll(own);
+      index = new RuleIndex(1, all);
     }
     return index;
+  }
+
+  private static RuleIndex shipped() {
+    try (InputStream in = RuleBase.class.getResourceAsStream(INDEX)) {
+      return JsonMapper.builder().build().readValue(in, RuleIndex.class);
+    } catch (IOException e) {
+      throw new UncheckedIOException("the rule index of this build cannot be read", e);
+    }
   }
 
   private static List<Model> models() {

@@ -50,17 +50,38 @@ public final class Advisor {
   private final RuleBase rules;
   private final NoteBook notes;
   private final Effects effects = new Effects();
+  private final TrackRecord record;
 
   /** An advisor by the given words, rules and notes. */
   public Advisor(Vocabulary vocabulary, RuleBase rules, NoteBook notes) {
+    this(vocabulary, rules, notes, TrackRecord.NONE);
+  }
+
+  private Advisor(Vocabulary vocabulary, RuleBase rules, NoteBook notes, TrackRecord record) {
     this.vocabulary = vocabulary;
     this.rules = rules;
     this.notes = notes;
+    this.record = record;
+  }
+
+  /** How advice has done before, as far as this advisor knows. */
+  TrackRecord record() {
+    return record;
+  }
+
+  /** The same advisor, who knows how advice has done before. */
+  public Advisor knowing(TrackRecord known) {
+    return new Advisor(vocabulary, rules, notes, known);
   }
 
   /** An advisor by the words, rules and notes of this build. */
   public static Advisor load() {
     return new Advisor(Vocabulary.load(), RuleBase.load(), NoteBook.open());
+  }
+
+  /** The same advisor with a shop's own rules and notes beside its own. */
+  public Advisor with(RuleBase moreRules, NoteBook moreNotes) {
+    return new Advisor(vocabulary, moreRules, moreNotes);
   }
 
   /** The words it understands. */
@@ -84,8 +105,16 @@ public final class Advisor {
     return new Wording(vocabulary, notes, rules, effects, situation).advice(decide(situation));
   }
 
+  /**
+   * The advice without what is computed for the kart's wheels and without open questions: what
+   * holding many cases against the rules needs.
+   */
+  public Advice outline(Situation situation) {
+    return new Wording(vocabulary, notes, rules, null, situation).advice(decide(situation));
+  }
+
   /** The decisions on a situation without the words: what comparing many of them needs. */
-  Decided decide(Situation situation) {
+  public Decided decide(Situation situation) {
     Sizer sizer = new Sizer(situation.kart());
     try (Reasoning reasoning = rules.reason()) {
       List<Contribution> seen =
@@ -100,7 +129,7 @@ public final class Advisor {
       }
       List<Wish> wishes = Wishes.of(asked, findings, sizer);
       reasoning.run(Stage.DECIDE, wishes.stream().map(Wish::fact).toList());
-      Arbiter arbiter = new Arbiter(sorted(reasoning.contributions()), wishes, sizer);
+      Arbiter arbiter = new Arbiter(sorted(reasoning.contributions()), wishes, sizer, record);
       List<Verdict> verdicts = arbiter.verdicts();
       Set<Lever> first = arbiter.first(verdicts);
       Status status = first.isEmpty() ? Status.HOLD : Status.CHANGE;
@@ -124,7 +153,7 @@ public final class Advisor {
   }
 
   /** Whether an answer to that question alone is enough to say something. */
-  static boolean enough(Question question) {
+  public static boolean enough(Question question) {
     return ENOUGH.contains(question.id()) || question.safety();
   }
 

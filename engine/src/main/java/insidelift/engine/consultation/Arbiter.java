@@ -16,13 +16,16 @@ import insidelift.shared.Direction;
 import insidelift.shared.Kind;
 import insidelift.shared.Lever;
 import insidelift.shared.Mark;
+import insidelift.shared.Rank;
 import insidelift.shared.Scope;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Settles each lever from what the rules recorded. It knows no kart: who gives way to whom, what is
@@ -34,13 +37,22 @@ final class Arbiter {
   /** The note shown where opposite wishes are equally strong and no rule decides. */
   static final String CONFLICT = "evidence-conflict";
 
+  /** Ranks that say no more than which part of the corner comes first. */
+  private static final Set<Rank> BY_PHASE = EnumSet.of(Rank.TURN_IN, Rank.MID_CORNER, Rank.EXIT);
+
   private final List<Contribution> ledger;
   private final List<Wish> standing;
   private final Sizer sizer;
+  private final TrackRecord record;
 
   Arbiter(List<Contribution> ledger, List<Wish> wishes, Sizer sizer) {
+    this(ledger, wishes, sizer, TrackRecord.NONE);
+  }
+
+  Arbiter(List<Contribution> ledger, List<Wish> wishes, Sizer sizer, TrackRecord record) {
     this.ledger = ledger;
     this.sizer = sizer;
+    this.record = record;
     Set<String> aside = new LinkedHashSet<>();
     entries(SetAside.class).forEach(entry -> aside.addAll(entry.claims()));
     this.standing = wishes.stream().filter(wish -> !aside.contains(wish.claim())).toList();
@@ -63,10 +75,35 @@ final class Arbiter {
     if (undo.isEmpty() && moving.stream().anyMatch(Arbiter::isTarget)) {
       moving.stream().filter(Arbiter::isTarget).forEach(verdict -> first.add(verdict.lever()));
     } else {
-      (undo.isEmpty() ? moving : undo)
-          .stream().min(order()).ifPresent(verdict -> first.add(verdict.lever()));
+      List<Verdict> ordered = (undo.isEmpty() ? moving : undo).stream().sorted(order()).toList();
+      if (!ordered.isEmpty()) {
+        boolean swap = ordered.size() > 1 && outdone(ordered.get(0), ordered.get(1));
+        first.add(ordered.get(swap ? 1 : 0).lever());
+      }
     }
     return first;
+  }
+
+  /**
+   * Whether the second correction has done better here before, by slight evidence at least, and
+   * nothing but the phase of the corner put the first one first.
+   */
+  private boolean outdone(Verdict first, Verdict second) {
+    boolean byPhase =
+        !first.undo()
+            && Stream.of(first, second)
+                .allMatch(
+                    verdict ->
+                        lead(verdict.lever()).map(Lead::rank).map(BY_PHASE::contains).orElse(true));
+    return byPhase && proven(second) - proven(first) >= Weigher.SLIGHT;
+  }
+
+  /** How a correction has done before, in decibans: the best of the claims that ask for it. */
+  private double proven(Verdict verdict) {
+    return verdict.wishes().stream()
+        .mapToDouble(wish -> record.decibans(wish.claim(), wish.lever(), wish.direction()))
+        .max()
+        .orElse(0);
   }
 
   /** The best rank that a rule gives a lever among corrections, if any does. */

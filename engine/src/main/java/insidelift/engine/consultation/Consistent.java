@@ -11,7 +11,7 @@ import java.util.List;
  * situations drawn at random from being nonsense. It never touches what is known: whatever a user
  * says stands.
  */
-final class Consistent {
+public final class Consistent {
 
   private final Grid grid;
   private final int water;
@@ -26,7 +26,8 @@ final class Consistent {
   private final int[] needsSymptom;
   private final int dry;
 
-  Consistent(Grid grid) {
+  /** What makes sense on a grid. */
+  public Consistent(Grid grid) {
     this.grid = grid;
     this.water = grid.place("water");
     this.trend = grid.place("trend");
@@ -53,7 +54,7 @@ final class Consistent {
    * The states of a question that make sense somewhere in a box. For a box of single states it is
    * exact.
    */
-  int sensible(int question, int[] box) {
+  public int sensible(int question, int[] box) {
     int all = grid.full(question);
     if (question == rubber) {
       return (box[water] & (Grid.ABSENT | dry)) != 0 ? all : Grid.ABSENT;
@@ -146,7 +147,7 @@ final class Consistent {
    * @param open which questions are open; what is known is left alone
    * @return whether anything is left
    */
-  boolean narrow(int[] box, boolean[] open) {
+  public boolean narrow(int[] box, boolean[] open) {
     // Every question hangs only on questions before it in the vocabulary, so one pass does it.
     for (int q = 0; q < box.length; q++) {
       if (open[q]) {
@@ -160,7 +161,7 @@ final class Consistent {
   }
 
   /** Whether every answer of a situation makes sense beside the others. */
-  boolean holds(Situation situation, Vocabulary vocabulary) {
+  public boolean holds(Situation situation, Vocabulary vocabulary) {
     int[] point = grid.point(situation, vocabulary);
     for (int q = 0; q < point.length; q++) {
       if ((point[q] & sensible(q, point)) == 0) {

@@ -17,14 +17,15 @@ import java.util.Set;
  * @param verdicts what becomes of each lever
  * @param first the levers to be moved now
  */
-record Decided(
+public record Decided(
     Status status,
     List<Contribution> ledger,
     Map<String, List<Evidence>> evidence,
     List<Verdict> verdicts,
     Set<Lever> first) {
 
-  <T extends Contribution> List<T> entries(Class<T> type) {
+  /** The entries of one type. */
+  public <T extends Contribution> List<T> entries(Class<T> type) {
     return ledger.stream().filter(type::isInstance).map(type::cast).toList();
   }
 }

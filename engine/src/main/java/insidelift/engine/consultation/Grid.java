@@ -17,17 +17,18 @@ import java.util.Set;
  * "not known", bit n the n-th value. A box is one such set of bits for each question: all
  * situations whose states lie in it. That is what bounds are computed on.
  */
-final class Grid {
+public final class Grid {
 
   /** The bit of a question that is not known. */
-  static final int ABSENT = 1;
+  public static final int ABSENT = 1;
 
   private final List<Question> questions;
   private final Map<String, Integer> places = new HashMap<>();
   private final int[] full;
   private final int[] complaints;
 
-  Grid(Vocabulary vocabulary) {
+  /** A grid of those words. */
+  public Grid(Vocabulary vocabulary) {
     this.questions = vocabulary.questions();
     this.full = new int[questions.size()];
     this.complaints = new int[questions.size()];
@@ -41,31 +42,33 @@ final class Grid {
     }
   }
 
-  int size() {
+  /** How many questions there are. */
+  public int size() {
     return full.length;
   }
 
-  Question question(int place) {
+  /** The question at a place. */
+  public Question question(int place) {
     return questions.get(place);
   }
 
   /** The place of a question; -1 for a question that is not of this vocabulary. */
-  int place(String question) {
+  public int place(String question) {
     return places.getOrDefault(question, -1);
   }
 
   /** All states of a question. */
-  int full(int place) {
+  public int full(int place) {
     return full[place];
   }
 
   /** The states of a question that complain. */
-  int complaints(int place) {
+  public int complaints(int place) {
     return complaints[place];
   }
 
   /** The states of a question that are among these values. */
-  int mask(int place, List<String> values) {
+  public int mask(int place, List<String> values) {
     int mask = 0;
     List<Value> known = questions.get(place).values();
     for (int v = 0; v < known.size(); v++) {
@@ -102,7 +105,7 @@ final class Grid {
   }
 
   /** The situation that a box of single states is, on the kart of another one. */
-  Situation situation(int[] point, Situation kart) {
+  public Situation situation(int[] point, Situation kart) {
     Map<String, String> answers = new LinkedHashMap<>();
     for (int q = 0; q < point.length; q++) {
       if (point[q] != ABSENT) {

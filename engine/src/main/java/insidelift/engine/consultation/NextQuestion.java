@@ -75,7 +75,8 @@ public final class NextQuestion {
 
   private Outcomes outcomes(Situation situation) {
     RuleStates states = new RuleStates(table, new Sizer(situation.kart()));
-    return new Outcomes(new TableDecision(states, grid), new Bounds(states, grid));
+    return new Outcomes(
+        new TableDecision(states, grid, advisor.record()), new Bounds(states, grid));
   }
 
   /**

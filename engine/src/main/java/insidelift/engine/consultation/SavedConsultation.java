@@ -50,15 +50,6 @@ public final class SavedConsultation {
     }
   }
 
-  /** The last consultation that was finished, if there is one that can be read. */
-  public Optional<Situation> last() {
-    try (InputStream in = Files.newInputStream(folder.resolve(LAST))) {
-      return Optional.of(new CaseReader(vocabulary).read(in));
-    } catch (IOException | CaseProblem e) {
-      return Optional.empty();
-    }
-  }
-
   /** Keeps what is known so far. The old file stays whole until the new one is on the disk. */
   public void keep(Situation situation) throws IOException {
     Files.createDirectories(folder);
@@ -84,13 +75,17 @@ public final class SavedConsultation {
 
   /** Puts the finished consultation aside as the last one, and says where it is. */
   public Path finish() throws IOException {
-    Path last = folder.resolve(LAST);
     Files.move(
         folder.resolve(OPEN),
-        last,
+        last(),
         StandardCopyOption.ATOMIC_MOVE,
         StandardCopyOption.REPLACE_EXISTING);
-    return last;
+    return last();
+  }
+
+  /** Where the last finished consultation is, if there is one. */
+  public Path last() {
+    return folder.resolve(LAST);
   }
 
   /** Forgets the unfinished consultation. */

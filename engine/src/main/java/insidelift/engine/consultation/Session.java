@@ -1,5 +1,6 @@
 package insidelift.engine.consultation;
 
+import insidelift.engine.consultation.NextQuestion.Outlook;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.advice.Advice;
@@ -9,6 +10,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * One consultation: what has been answered, what to ask next, and the way back. Not for several
@@ -19,16 +21,45 @@ public final class Session {
   /** What was known before one answer. */
   private record Step(String question, Situation before) {}
 
-  private final Advisor advisor;
-  private final NextQuestion next;
+  private final Supplier<Advisor> loading;
+  private Advisor advisor;
+  private NextQuestion next;
   private final Deque<Step> steps = new ArrayDeque<>();
   private Situation situation = Situation.UNKNOWN;
   private int bound = Integer.MAX_VALUE;
 
   /** A consultation with nothing known yet. */
   public Session(Advisor advisor) {
-    this.advisor = advisor;
-    this.next = new NextQuestion(advisor);
+    this(() -> advisor);
+  }
+
+  /**
+   * A consultation with nothing known yet, whose advisor may still be loading: answers can be noted
+   * before it is there, and it is waited for when it is first needed.
+   */
+  public Session(Supplier<Advisor> loading) {
+    this.loading = loading;
+  }
+
+  /** Goes on with another advisor. */
+  public void consult(Advisor other) {
+    advisor = other;
+    next = null;
+    bound = Integer.MAX_VALUE;
+  }
+
+  private Advisor advisor() {
+    if (advisor == null) {
+      advisor = loading.get();
+    }
+    return advisor;
+  }
+
+  private Outlook outlook() {
+    if (next == null) {
+      next = new NextQuestion(advisor());
+    }
+    return next.outlook(situation, situation.declined());
   }
 
   /** Goes on with what was known before. */
@@ -48,7 +79,7 @@ public final class Session {
    * are one screen. Where it is empty, no answer still open could change what to do now.
    */
   public List<Question> open() {
-    return next.outlook(situation, situation.declined()).open();
+    return outlook().open();
   }
 
   /**
@@ -57,13 +88,13 @@ public final class Session {
    * what matters in none of many matters in none of fewer.
    */
   public int atMost() {
-    bound = Math.min(bound, next.outlook(situation, situation.declined()).atMost());
+    bound = Math.min(bound, outlook().atMost());
     return bound;
   }
 
   /** How many more answers would change nothing in what to do now. */
   public int spared() {
-    return next.outlook(situation, situation.declined()).spared();
+    return outlook().spared();
   }
 
   /** Notes one answer; {@code unknown} is one too, and is not asked for again. */
@@ -116,16 +147,16 @@ public final class Session {
 
   /** What the advice would come to by now, without its words. */
   public Status status() {
-    return advisor.decide(situation).status();
+    return advisor().decide(situation).status();
   }
 
   /** The explanation of what is known so far. */
   public Explanation explain() {
-    return new Explanation(advisor, situation);
+    return new Explanation(advisor(), situation);
   }
 
   /** The advice on what is known so far. */
   public Advice advice() {
-    return advisor.advise(situation);
+    return advisor().advise(situation);
   }
 }

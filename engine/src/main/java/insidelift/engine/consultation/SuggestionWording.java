@@ -76,8 +76,8 @@ final class SuggestionWording {
         moves ? new Minutes(Sizes.MINUTES_FROM, Sizes.MINUTES_TO) : null,
         moves ? sections(claims, "Feel") : List.of(),
         moves ? sections(claims, "Undo") : List.of(),
-        moves ? effects.of(kart, verdict) : null,
-        moves ? Effects.washers(kart, decided, verdict) : null);
+        moves && effects != null ? effects.of(kart, verdict) : null,
+        moves && effects != null ? Effects.washers(kart, decided, verdict) : null);
   }
 
   /** A disputed claim is never surer than clear, however plain what it rests on. */

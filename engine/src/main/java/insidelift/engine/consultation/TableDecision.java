@@ -1,13 +1,14 @@
 package insidelift.engine.consultation;
 
 import insidelift.engine.sizing.Sizer;
+import insidelift.rules.Ledger;
+import insidelift.shared.Answer;
 import insidelift.shared.CheckKind;
 import insidelift.shared.Contribution;
 import insidelift.shared.Contribution.Evidence;
 import insidelift.shared.Contribution.FirstCheck;
 import insidelift.shared.Lever;
 import insidelift.shared.Status;
-import insidelift.shared.index.RuleIndex.Act;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -24,20 +25,17 @@ final class TableDecision {
 
   private final RuleStates states;
   private final Grid grid;
+  private final TrackRecord record;
   private final int[] byName;
   private final List<List<Contribution>> entries = new ArrayList<>();
 
-  TableDecision(RuleStates states, Grid grid) {
+  TableDecision(RuleStates states, Grid grid, TrackRecord record) {
     this.states = states;
     this.grid = grid;
+    this.record = record;
     RuleTable table = states.table();
     for (RuleTable.Line line : table.lines()) {
-      List<Contribution> of = new ArrayList<>();
-      for (Act act : line.acts()) {
-        String observation = act.verb().equals("evidence") ? table.observation(line) : "";
-        of.add(Recorded.by(line.rule(), act, observation));
-      }
-      entries.add(of);
+      entries.add(Ledger.of(line.rule(), restingOn(table, line)));
     }
     this.byName =
         IntStream.range(0, entries.size())
@@ -45,6 +43,13 @@ final class TableDecision {
             .sorted(Comparator.comparing(line -> table.lines().get(line).rule().id()))
             .mapToInt(Integer::intValue)
             .toArray();
+  }
+
+  /** Evidence rests on one answer, whichever it is. */
+  private static List<Object> restingOn(RuleTable table, RuleTable.Line line) {
+    return line.evidence().isEmpty()
+        ? List.of()
+        : List.of(new Answer(table.observation(line), "", false));
   }
 
   /** What one situation, a box of single states, comes to. */
@@ -63,7 +68,7 @@ final class TableDecision {
     }
     Sizer sizer = states.sizer();
     List<Wish> wishes = Wishes.of(ledger, Weigher.findings(evidence), sizer);
-    Arbiter arbiter = new Arbiter(ledger, wishes, sizer);
+    Arbiter arbiter = new Arbiter(ledger, wishes, sizer, record);
     List<Verdict> verdicts = arbiter.verdicts();
     Set<Lever> first = arbiter.first(verdicts);
     Status status = first.isEmpty() ? Status.HOLD : Status.CHANGE;

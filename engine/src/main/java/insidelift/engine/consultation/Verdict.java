@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param holders the rules that keep it where it is
  * @param heldBy the note that says why it stays
  */
-record Verdict(
+public record Verdict(
     Lever lever,
     Kind kind,
     Sized sized,
@@ -25,15 +25,18 @@ record Verdict(
     List<Origin> holders,
     Optional<String> heldBy) {
 
-  boolean moves() {
+  /** Whether the lever moves. */
+  public boolean moves() {
     return sized.moves();
   }
 
-  boolean undo() {
+  /** Whether the last change is taken back. */
+  public boolean undo() {
     return wishes.stream().anyMatch(Wish::undo);
   }
 
-  int strength() {
+  /** The strongest evidence behind it, in decibans. */
+  public int strength() {
     return wishes.stream().mapToInt(Wish::strength).max().orElse(0);
   }
 }

@@ -20,7 +20,7 @@ import java.util.List;
  * @param undo whether it takes back the last change
  * @param origins the rules that asked
  */
-record Wish(
+public record Wish(
     String claim,
     Lever lever,
     Direction direction,
@@ -34,7 +34,8 @@ record Wish(
     return new Proposal(claim, lever.id(), direction.id(), kind.id(), strength);
   }
 
-  boolean moves() {
+  /** Whether it asks for a move at all. */
+  public boolean moves() {
     return direction != Direction.HOLD;
   }
 }

@@ -6,6 +6,7 @@ import insidelift.engine.consultation.RuleTable.Line;
 import insidelift.engine.consultation.RuleTable.Piece;
 import insidelift.engine.consultation.RuleTable.Proposed;
 import insidelift.engine.consultation.RuleTable.Seen;
+import insidelift.shared.index.RuleIndex;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -14,12 +15,34 @@ import java.util.List;
  * Builds situations in which a rule that reads a question comes true and nothing else is wrong:
  * where an answer matters rarely, chance seldom finds the situation that shows it, and this does.
  */
-final class Witness {
+public final class Witness {
 
   private final RuleTable table;
 
   Witness(RuleTable table) {
     this.table = table;
+  }
+
+  /**
+   * Situations in which rules come true, at least one for nearly every rule that can change what to
+   * do now, as boxes of single states. Not all of them make sense.
+   */
+  public static List<int[]> all(RuleIndex rules, Grid grid) {
+    Witness witness = new Witness(new RuleTable(rules, grid));
+    int[] box = new int[grid.size()];
+    int[] now = new int[grid.size()];
+    for (int q = 0; q < box.length; q++) {
+      box[q] = grid.full(q);
+      now[q] = Grid.ABSENT;
+    }
+    List<int[]> points = new ArrayList<>();
+    for (Line line : witness.table.lines()) {
+      witness.add(line, null, box, now, points);
+    }
+    for (int q = 0; q < box.length; q++) {
+      points.addAll(witness.of(q, box, now));
+    }
+    return points;
   }
 
   /**

@@ -49,6 +49,12 @@ final class Wording {
   private final Effects effects;
   private final Situation situation;
 
+  /**
+   * The words for one situation.
+   *
+   * @param effects what a change does to the wheels; null for an outline, which leaves out that and
+   *     the open questions
+   */
   Wording(
       Vocabulary vocabulary, NoteBook notes, RuleBase rules, Effects effects, Situation situation) {
     this.vocabulary = vocabulary;
@@ -287,6 +293,9 @@ final class Wording {
   }
 
   private List<Open> wouldHelp() {
+    if (effects == null) {
+      return List.of();
+    }
     return new OpenQuestions(vocabulary, rules.index())
         .ranked(situation).stream()
             .limit(OPEN_SHOWN)

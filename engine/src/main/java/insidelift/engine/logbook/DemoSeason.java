@@ -3,13 +3,16 @@ package insidelift.engine.logbook;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import insidelift.shared.situation.CaseProblem;
+import insidelift.shared.situation.JsonPlace;
 import java.io.BufferedReader;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,6 +23,9 @@ import java.util.List;
 public final class DemoSeason {
 
   private static final String RESOURCE = "demo-season.jsonl";
+
+  /** When its lines count as written where nobody writes them. */
+  private static final Instant DATE = Instant.EPOCH;
 
   private DemoSeason() {}
 
@@ -41,6 +47,23 @@ public final class DemoSeason {
     }
   }
 
+  /** The season as it would be read from a folder, without one. */
+  public static Logbook book() {
+    ByteArrayOutputStream file = new ByteArrayOutputStream();
+    String at = DATE.toString();
+    file.writeBytes(LineFormat.header(at));
+    int number = 1;
+    for (Entry entry : entries()) {
+      number++;
+      file.writeBytes(LineFormat.write(new Line(number, at, entry)));
+    }
+    try {
+      return new Logbook(Scan.of(RESOURCE, file.toByteArray()).records(), List.of());
+    } catch (LogbookProblem e) {
+      throw new IllegalStateException("the demo season of this build is broken", e);
+    }
+  }
+
   /** Its entries; they refer to each other by the numbers they get in a new logbook. */
   static List<Entry> entries() {
     JsonMapper mapper = JsonMapper.builder().build();
@@ -50,7 +73,8 @@ public final class DemoSeason {
             new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
       for (String line = lines.readLine(); line != null; line = lines.readLine()) {
         JsonNode node = mapper.readTree(line);
-        entries.add(EntryJson.read(node.path("kind").asText(), Place.line(node.path("entry"))));
+        entries.add(
+            EntryJson.read(node.path("kind").asText(), JsonPlace.whole(node.path("entry"))));
       }
     } catch (IOException e) {
       throw new UncheckedIOException("the demo season of this build cannot be read", e);

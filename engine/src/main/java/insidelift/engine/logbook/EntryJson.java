@@ -3,6 +3,7 @@ package insidelift.engine.logbook;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import insidelift.shared.situation.CaseProblem;
+import insidelift.shared.situation.JsonPlace;
 import insidelift.shared.situation.Printable;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -19,22 +20,20 @@ final class EntryJson {
   private static final Set<String> DAY = Set.of("date", "track", "note");
   private static final Set<String> CORRECTION = Set.of("of", "kind", "now", "reason");
 
+  private static final Map<Class<? extends Entry>, String> KINDS =
+      Map.of(
+          KartEntry.class, "kart",
+          DriverEntry.class, "driver",
+          TrackEntry.class, "track",
+          DayEntry.class, "day",
+          RunEntry.class, "run",
+          Correction.class, "correction");
+
   private EntryJson() {}
 
-  /** The word for the kind of an entry, in the file and in messages. */
-  static String kind(Entry entry) {
-    if (entry instanceof KartEntry) {
-      return "kart";
-    } else if (entry instanceof DriverEntry) {
-      return "driver";
-    } else if (entry instanceof TrackEntry) {
-      return "track";
-    } else if (entry instanceof DayEntry) {
-      return "day";
-    } else if (entry instanceof RunEntry) {
-      return "run";
-    }
-    return "correction";
+  /** The word for a kind of entry, in the file and in messages. */
+  static String kind(Class<? extends Entry> kind) {
+    return KINDS.get(kind);
   }
 
   static ObjectNode write(Entry entry) {
@@ -58,7 +57,7 @@ final class EntryJson {
    *
    * @throws CaseProblem if it is none of that kind; the message names the place
    */
-  static Entry read(String kind, Place place) throws CaseProblem {
+  static Entry read(String kind, JsonPlace place) throws CaseProblem {
     try {
       return switch (kind) {
         case "kart" -> {
@@ -75,8 +74,7 @@ final class EntryJson {
         }
         case "day" -> {
           place.object(DAY);
-          yield new DayEntry(
-              date(place.need("date")), place.need("track").reference(), text(place));
+          yield new DayEntry(date(place.need("date")), place.need("track").integer(), text(place));
         }
         case "run" -> RunJson.read(place);
         case "correction" -> correction(place);
@@ -100,15 +98,17 @@ final class EntryJson {
 
   private static ObjectNode correction(Correction correction) {
     ObjectNode json = object().put("of", correction.of());
-    correction.now().ifPresent(now -> json.put("kind", kind(now)).set("now", write(now)));
+    correction
+        .now()
+        .ifPresent(now -> json.put("kind", kind(now.getClass())).set("now", write(now)));
     return json.put("reason", correction.reason());
   }
 
-  private static Correction correction(Place place) throws CaseProblem {
+  private static Correction correction(JsonPlace place) throws CaseProblem {
     place.object(CORRECTION);
-    int of = place.need("of").reference();
+    int of = place.need("of").integer();
     String reason = place.need("reason").word();
-    Optional<Place> now = place.at("now");
+    Optional<JsonPlace> now = place.at("now");
     if (now.isEmpty()) {
       return Correction.withdrawn(of, reason);
     }
@@ -125,11 +125,11 @@ final class EntryJson {
     }
   }
 
-  static Map<String, String> words(Place place, String key) throws CaseProblem {
+  static Map<String, String> words(JsonPlace place, String key) throws CaseProblem {
     Map<String, String> words = new LinkedHashMap<>();
-    Optional<Place> object = place.at(key);
+    Optional<JsonPlace> object = place.at(key);
     if (object.isPresent()) {
-      Place held = object.get().object();
+      JsonPlace held = object.get().object();
       for (Iterator<String> names = held.node().fieldNames(); names.hasNext(); ) {
         String name = names.next();
         words.put(name, held.need(name).word());
@@ -138,12 +138,12 @@ final class EntryJson {
     return words;
   }
 
-  static String text(Place place) throws CaseProblem {
-    Optional<Place> note = place.at("note");
+  static String text(JsonPlace place) throws CaseProblem {
+    Optional<JsonPlace> note = place.at("note");
     return note.isPresent() ? note.get().word() : "";
   }
 
-  private static LocalDate date(Place place) throws CaseProblem {
+  private static LocalDate date(JsonPlace place) throws CaseProblem {
     try {
       return LocalDate.parse(place.word());
     } catch (DateTimeException e) {

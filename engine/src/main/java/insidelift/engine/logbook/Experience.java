@@ -20,7 +20,8 @@ import java.util.Optional;
  */
 public final class Experience {
 
-  private record Advised(String claim, Lever lever, Direction direction) {}
+  /** A piece of advice, whenever it was given. */
+  record Advised(String claim, Lever lever, Direction direction) {}
 
   private final Optional<Logbook> book;
 
@@ -56,14 +57,17 @@ public final class Experience {
     if (book.isEmpty()) {
       return Optional.empty();
     }
-    List<Numbered<RunEntry>> runs = book.get().runsOf(kart, driver, track);
+    List<Numbered<RunEntry>> all = book.get().runsOf(kart, driver, track);
+    if (all.isEmpty()) {
+      return Optional.empty();
+    }
+    int day = all.get(all.size() - 1).entry().day();
+    List<Numbered<RunEntry>> runs = all.stream().filter(run -> run.entry().day() == day).toList();
     int last = runs.size() - 1;
     if (last < 1 || Trial.change(runs, last).isEmpty()) {
       return Optional.empty();
     }
-    int day = runs.get(last).entry().day();
-    List<Trial> changes =
-        Trial.of(runs).stream().filter(trial -> trial.after().entry().day() == day).toList();
+    List<Trial> changes = Trial.of(runs);
     if (changes.isEmpty()) {
       return Optional.of(
           new LastChange(

@@ -5,6 +5,22 @@ package insidelift.engine.logbook;
  *
  * @param number its number, from 1
  * @param at when it was written, in UTC to the second, as in {@code 2026-04-12T09:14:05Z}
- * @param entry what it says
+ * @param held what it says
  */
-record Line(int number, String at, Entry entry) {}
+record Line(int number, String at, Held held) {
+
+  /** A line that says this. */
+  Line(int number, String at, Entry entry) {
+    this(number, at, Held.of(entry));
+  }
+
+  /**
+   * What it says.
+   *
+   * @throws IllegalStateException if it is damaged
+   */
+  Entry entry() {
+    return held.entry()
+        .orElseThrow(() -> new IllegalStateException("line " + number + " is damaged"));
+  }
+}

@@ -1,16 +1,20 @@
 package insidelift.engine.logbook;
 
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import insidelift.shared.situation.CaseProblem;
+import insidelift.shared.situation.JsonPlace;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.HexFormat;
+import java.util.Optional;
 import java.util.Set;
 import java.util.zip.CRC32;
 
@@ -44,7 +48,10 @@ final class LineFormat {
   /** The line as bytes, with its line end. */
   static byte[] write(Line line) {
     return framed(
-        line.number(), line.at(), EntryJson.kind(line.entry()), EntryJson.write(line.entry()));
+        line.number(),
+        line.at(),
+        EntryJson.kind(line.held().kind()),
+        EntryJson.write(line.entry()));
   }
 
   /** The first line of a new file. */
@@ -93,12 +100,12 @@ final class LineFormat {
    * @throws CaseProblem if it is no first line of a logbook
    */
   static int version(byte[] file, int from, int to) throws CaseProblem {
-    Place line = json(file, from, to);
+    JsonPlace line = json(file, from, to);
     if (!line.need("kind").word().equals(HEADER)) {
       throw line.problem("it does not name the format");
     }
-    Place entry = line.need("entry");
-    int version = entry.need("version").reference();
+    JsonPlace entry = line.need("entry");
+    int version = entry.need("version").integer();
     if (version == VERSION) {
       entry.object(HEADER_KEYS);
     }
@@ -106,22 +113,69 @@ final class LineFormat {
   }
 
   /**
-   * The line that these bytes are; their check has been looked at.
+   * The line that these bytes are; their check has been looked at. Of a run only what it is found
+   * by is read: the rest is read from the same bytes when it is asked for.
    *
    * @throws CaseProblem if it is no line that this version writes
    */
   static Line read(byte[] file, int from, int to) throws CaseProblem {
-    Place line = json(file, from, to).object(KEYS);
+    Optional<Line> run = run(file, from, to);
+    return run.isPresent() ? run.get() : whole(file, from, to);
+  }
+
+  private static Line whole(byte[] file, int from, int to) throws CaseProblem {
+    JsonPlace line = json(file, from, to).object(KEYS);
     return new Line(
-        line.need("n").reference(),
+        line.need("n").integer(),
         line.need("at").word(),
         EntryJson.read(line.need("kind").word(), line.need("entry")));
   }
 
-  private static Place json(byte[] file, int from, int to) throws CaseProblem {
+  /** The line of a run whose keys stand in the order in which this version writes them. */
+  private static Optional<Line> run(byte[] file, int from, int to) {
+    try (JsonParser line = MAPPER.getFactory().createParser(file, from, to - from)) {
+      line.nextToken();
+      int number = integer(line, "n");
+      String at = text(line, "at");
+      if (!text(line, "kind").equals("run")
+          || !"entry".equals(line.nextFieldName())
+          || line.nextToken() != JsonToken.START_OBJECT) {
+        return Optional.empty();
+      }
+      RunKey key =
+          new RunKey(
+              integer(line, "day"),
+              integer(line, "kart"),
+              integer(line, "driver"),
+              integer(line, "run"));
+      return Optional.of(new Line(number, at, Held.run(key, () -> whole(file, from, to).entry())));
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static int integer(JsonParser line, String key) throws IOException {
+    boolean there =
+        key.equals(line.nextFieldName()) && line.nextToken() == JsonToken.VALUE_NUMBER_INT;
+    // A line in any other order is read as a whole, which finds what is wrong with it.
+    if (!there) {
+      throw new IOException(key);
+    }
+    return line.getIntValue();
+  }
+
+  private static String text(JsonParser line, String key) throws IOException {
+    String text = key.equals(line.nextFieldName()) ? line.nextTextValue() : null;
+    if (text == null) {
+      throw new IOException(key);
+    }
+    return text;
+  }
+
+  private static JsonPlace json(byte[] file, int from, int to) throws CaseProblem {
     try {
       JsonNode node = MAPPER.readTree(file, from, to - from);
-      return Place.line(node);
+      return JsonPlace.whole(node);
     } catch (IOException e) {
       throw new CaseProblem("it is not JSON");
     }

@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import insidelift.engine.proof.LapTimes.Lap;
+import insidelift.shared.Degrees;
+import insidelift.shared.situation.Eccentrics;
 import insidelift.shared.situation.EdgeTemperatures;
 import insidelift.shared.situation.Kart;
 import insidelift.shared.situation.Sides;
@@ -12,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -43,7 +46,7 @@ public final class LogExport {
           .addObject()
           .put("record", line.number())
           .put("at", line.at())
-          .put("kind", EntryJson.kind(line.entry()))
+          .put("kind", EntryJson.kind(line.held().kind()))
           .set("entry", EntryJson.write(line.entry()));
     }
     ArrayNode notices = all.putArray("notices");
@@ -119,9 +122,15 @@ public final class LogExport {
             "casterLeft",
             "casterRight",
             "casterIs",
+            "neutralCaster",
+            "camberPerPosition",
+            "casterPerPosition",
+            "washers",
+            "positionsNow",
             "geometry",
             "answers",
             "numbers",
+            "unknown",
             "settings",
             "coldFrontLeft",
             "coldFrontRight",
@@ -149,9 +158,16 @@ public final class LogExport {
       cells.addAll(sides(kart.camber()));
       cells.addAll(sides(kart.caster()));
       cells.add(kart.absolute() ? "absolute" : "neutral");
+      cells.add(kart.neutral().<Object>map(Degrees::value).orElse(""));
+      Eccentrics eccentrics = kart.eccentrics();
+      cells.add(degrees(eccentrics.camberPerPosition()));
+      cells.add(degrees(eccentrics.casterPerPosition()));
+      cells.add(Objects.toString(eccentrics.washers(), ""));
+      cells.add(Objects.toString(eccentrics.now(), ""));
       cells.add(kart.geometry().map(Object::toString).orElse(""));
       cells.add(words(run.situation().answers()));
       cells.add(words(run.situation().numbers()));
+      cells.add(String.join("; ", run.situation().declined()));
       cells.add(words(run.settings()));
       cells.addAll(bar(run.tyres().cold()));
       cells.addAll(bar(run.tyres().hot()));
@@ -195,7 +211,8 @@ public final class LogExport {
     Csv csv = new Csv("correction", "at", "of", "kind", "reason");
     for (Line line : book.lines()) {
       if (line.entry() instanceof Correction correction) {
-        String kind = correction.now().map(EntryJson::kind).orElse("withdrawn");
+        String kind =
+            correction.now().map(now -> EntryJson.kind(now.getClass())).orElse("withdrawn");
         csv.row(List.of(line.number(), line.at(), correction.of(), kind, correction.reason()));
       }
     }
@@ -207,6 +224,10 @@ public final class LogExport {
         .map(word -> word.getKey() + "=" + word.getValue())
         .sorted()
         .collect(Collectors.joining("; "));
+  }
+
+  private static Object degrees(Degrees known) {
+    return known == null ? "" : known.value();
   }
 
   private static List<?> sides(Optional<Sides> sides) {

@@ -29,7 +29,7 @@ public final class LogTables {
               Plain.right(Integer.toString(day.number()), 6)
                   + "  "
                   + day.entry().date()
-                  + Plain.right(Integer.toString(book.runsOf(day.number()).size()), 6)
+                  + Plain.right(Integer.toString(book.countOf(day.number())), 6)
                   + "  "
                   + Plain.left(book.name(day.entry().track()), 20)
                   + "  "

@@ -3,12 +3,15 @@ package insidelift.engine.logbook;
 import insidelift.engine.proof.LapTimes;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a logbook says, with all corrections applied, as it stood when it was read. */
 public final class Logbook {
@@ -16,22 +19,31 @@ public final class Logbook {
   /** The name of the file in the data folder. */
   public static final String FILE = "logbook.jsonl";
 
+  private record Driven(int number, RunKey key, LocalDate date) {}
+
   private final Records records;
   private final List<Notice> notices;
-  private final List<Numbered<RunEntry>> runs;
+
+  /** The runs by date and by their place in the day. */
+  private final List<Driven> driven;
+
+  private final Map<Integer, List<Driven>> byDay;
 
   Logbook(Records records, List<Notice> notices) {
     this.records = records;
     this.notices = List.copyOf(notices);
-    Map<Integer, DayEntry> days = new HashMap<>();
-    records.all(DayEntry.class).forEach(day -> days.put(day.number(), day.entry()));
-    List<Numbered<RunEntry>> driven = records.all(RunEntry.class);
-    driven.sort(
-        Comparator.comparing((Numbered<RunEntry> run) -> days.get(run.entry().day()).date())
-            .thenComparing(run -> run.entry().day())
-            .thenComparing(run -> run.entry().runOfDay())
-            .thenComparing(Numbered::number));
-    this.runs = List.copyOf(driven);
+    Map<Integer, LocalDate> dates = new HashMap<>();
+    records.all(DayEntry.class).forEach(day -> dates.put(day.number(), day.entry().date()));
+    this.driven =
+        records.runs().entrySet().stream()
+            .map(run -> new Driven(run.getKey(), run.getValue(), dates.get(run.getValue().day())))
+            .sorted(
+                Comparator.comparing(Driven::date)
+                    .thenComparing(run -> run.key().day())
+                    .thenComparing(run -> run.key().runOfDay())
+                    .thenComparing(Driven::number))
+            .toList();
+    this.byDay = driven.stream().collect(Collectors.groupingBy(run -> run.key().day()));
   }
 
   /**
@@ -54,14 +66,20 @@ public final class Logbook {
     }
   }
 
-  /** What was found wrong with the file; empty if nothing. */
+  /**
+   * What was found wrong with the file; empty if nothing. The rest of a run is read when it is
+   * first asked for, so a run may turn out to be damaged then, is left out, and stands here from
+   * then on.
+   */
   public List<Notice> notices() {
-    return notices;
+    List<Notice> all = new ArrayList<>(notices);
+    all.addAll(records.damage());
+    return List.copyOf(all);
   }
 
   /** Whether it holds no record at all. */
   public boolean isEmpty() {
-    return records.lines().isEmpty();
+    return records.isEmpty();
   }
 
   /** The karts, by number. */
@@ -90,28 +108,57 @@ public final class Logbook {
 
   /** The runs, by date and by their place in the day. */
   public List<Numbered<RunEntry>> runs() {
-    return runs;
+    return whole(driven.stream());
   }
 
   /** The runs of a day, all karts. */
   public List<Numbered<RunEntry>> runsOf(int day) {
-    return runs.stream().filter(run -> run.entry().day() == day).toList();
+    return whole(drivenOn(day).stream());
+  }
+
+  /** How many runs a day has, all karts. */
+  public int countOf(int day) {
+    return drivenOn(day).size();
   }
 
   /** The runs of a kart with a driver at a track, in the order driven. */
   public List<Numbered<RunEntry>> runsOf(int kart, int driver, int track) {
-    return runs.stream()
-        .filter(run -> run.entry().kart() == kart && run.entry().driver() == driver)
-        .filter(run -> day(run.entry().day()).track() == track)
-        .toList();
+    return whole(
+        driven.stream()
+            .filter(run -> run.key().kart() == kart && run.key().driver() == driver)
+            .filter(run -> day(run.key().day()).track() == track));
+  }
+
+  /** The run that was written last, if there is one. */
+  public Optional<Numbered<RunEntry>> lastWritten() {
+    return driven.stream().max(Comparator.comparing(Driven::number)).flatMap(r -> run(r.number()));
+  }
+
+  /** The last run of a kart, whoever drove and wherever, that is not after a date. */
+  Optional<Numbered<RunEntry>> lastOf(int kart, LocalDate date) {
+    return driven.stream()
+        .filter(run -> run.key().kart() == kart && !run.date().isAfter(date))
+        .reduce((one, later) -> later)
+        .flatMap(run -> run(run.number()));
+  }
+
+  private List<Driven> drivenOn(int day) {
+    return byDay.getOrDefault(day, List.of());
+  }
+
+  private List<Numbered<RunEntry>> whole(Stream<Driven> wanted) {
+    return wanted.map(run -> run(run.number())).flatMap(Optional::stream).toList();
   }
 
   /** The run of that number, if it is one. */
   public Optional<Numbered<RunEntry>> run(int number) {
-    return records
-        .now(number)
-        .filter(RunEntry.class::isInstance)
-        .map(run -> new Numbered<>(number, (RunEntry) run, records.corrected(number)));
+    return entry(number, RunEntry.class)
+        .map(run -> new Numbered<>(number, run, records.corrected(number)));
+  }
+
+  /** The record of that number as it stands, if it is of that kind. */
+  public <E extends Entry> Optional<E> entry(int number, Class<E> kind) {
+    return records.now(number).filter(kind::isInstance).map(kind::cast);
   }
 
   /** The lap times of a run, called {@code run 14} where 14 is its number. */
@@ -121,24 +168,29 @@ public final class Logbook {
 
   /** The number of the kart of that name, whatever the case of its letters. */
   public Optional<Integer> kart(String name) {
-    return records.named("kart", name);
+    return records.find(KartEntry.class, name);
   }
 
   /** The number of the driver of that name, whatever the case of its letters. */
   public Optional<Integer> driver(String name) {
-    return records.named("driver", name);
+    return records.find(DriverEntry.class, name);
   }
 
   /** The number of the track of that name, whatever the case of its letters. */
   public Optional<Integer> track(String name) {
-    return records.named("track", name);
+    return records.find(TrackEntry.class, name);
+  }
+
+  /** The number of the day of that date at that track. */
+  public Optional<Integer> day(LocalDate date, int track) {
+    return records.find(date, track);
   }
 
   /** What the next run of a kart on a day is, from 1. */
   public int nextRunOfDay(int day, int kart) {
-    return runsOf(day).stream()
-            .filter(run -> run.entry().kart() == kart)
-            .mapToInt(run -> run.entry().runOfDay())
+    return drivenOn(day).stream()
+            .filter(run -> run.key().kart() == kart)
+            .mapToInt(run -> run.key().runOfDay())
             .max()
             .orElse(0)
         + 1;
@@ -167,10 +219,7 @@ public final class Logbook {
   }
 
   private <E extends Entry> E need(int number, Class<E> kind) {
-    return records
-        .now(number)
-        .filter(kind::isInstance)
-        .map(kind::cast)
+    return entry(number, kind)
         .orElseThrow(
             () -> new IllegalArgumentException("record " + number + " is not what was asked for"));
   }

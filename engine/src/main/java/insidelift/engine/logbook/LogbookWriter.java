@@ -122,13 +122,14 @@ public final class LogbookWriter implements AutoCloseable {
     int bytes = 0;
     for (Entry entry : entries) {
       Line line = new Line(lines + 1 + added.size(), at, entry);
-      Optional<String> misfit = more.misfit(entry);
+      Optional<String> misfit = more.misfit(line.held());
       if (misfit.isPresent()) {
-        throw new RefusedEntryException(EntryJson.kind(entry), misfit.get());
+        throw new RefusedEntryException(EntryJson.kind(entry.getClass()), misfit.get());
       }
       byte[] part = LineFormat.write(line);
       if (part.length > LogLimits.LINE_BYTES) {
-        throw new RefusedEntryException(EntryJson.kind(entry), "it holds too much for one record");
+        throw new RefusedEntryException(
+            EntryJson.kind(entry.getClass()), "it holds too much for one record");
       }
       if (more != records) {
         more.add(line);

@@ -34,6 +34,11 @@ public record Rate(
     return value() - 0.5;
   }
 
+  /** The same in decibans, as all evidence is: 10 log10 of the odds of having worked. */
+  public double decibans() {
+    return 10 * Math.log10(value() / (1 - value()));
+  }
+
   Rate with(Trial.Effect effect) {
     return switch (effect) {
       case BETTER -> new Rate(claim, lever, direction, worked + 1, tried + 1, untold);

@@ -1,9 +1,11 @@
 package insidelift.engine.logbook;
 
 import insidelift.shared.situation.Printable;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -15,12 +17,12 @@ import java.util.TreeMap;
 final class Records {
 
   private final List<Line> lines = new ArrayList<>();
-  private final Map<Integer, Entry> originals = new HashMap<>();
-  private final Map<Integer, Entry> current = new TreeMap<>();
+  private final Map<Integer, Class<? extends Entry>> originals = new HashMap<>();
+  private final Map<Integer, Held> current = new TreeMap<>();
   private final Set<Integer> corrected = new HashSet<>();
 
   /** What may be there only once, such as a name, and the record that has it. */
-  private final Map<String, Integer> taken = new HashMap<>();
+  private final Map<List<?>, Integer> taken = new HashMap<>();
 
   Records() {}
 
@@ -32,12 +34,34 @@ final class Records {
     taken.putAll(other.taken);
   }
 
+  /** Whether there is no record at all. */
+  boolean isEmpty() {
+    return lines.isEmpty();
+  }
+
+  /** Every line that can be read, in order. */
   List<Line> lines() {
-    return List.copyOf(lines);
+    return lines.stream().filter(line -> line.held().entry().isPresent()).toList();
+  }
+
+  /** What turned out to be damaged so far. */
+  List<Notice> damage() {
+    List<Notice> damage = new ArrayList<>();
+    for (Line line : lines) {
+      line.held().damage().ifPresent(what -> damage.add(new Notice.Damaged(line.number(), what)));
+    }
+    return damage;
   }
 
   Optional<Entry> now(int number) {
-    return Optional.ofNullable(current.get(number));
+    return Optional.ofNullable(current.get(number)).flatMap(Held::entry);
+  }
+
+  /** What each run is found by, by number. */
+  Map<Integer, RunKey> runs() {
+    Map<Integer, RunKey> runs = new LinkedHashMap<>();
+    current.forEach((number, held) -> held.run().ifPresent(key -> runs.put(number, key)));
+    return runs;
   }
 
   boolean corrected(int number) {
@@ -48,121 +72,143 @@ final class Records {
   <E extends Entry> List<Numbered<E>> all(Class<E> kind) {
     List<Numbered<E>> all = new ArrayList<>();
     current.forEach(
-        (number, entry) -> {
-          if (kind.isInstance(entry)) {
-            all.add(new Numbered<>(number, kind.cast(entry), corrected(number)));
+        (number, held) -> {
+          if (held.kind() == kind) {
+            held.entry()
+                .ifPresent(e -> all.add(new Numbered<>(number, kind.cast(e), corrected(number))));
           }
         });
     return all;
   }
 
   /** Why an entry does not fit those before it; empty if it does. */
-  Optional<String> misfit(Entry entry) {
-    if (entry instanceof Correction correction) {
-      return misfit(correction);
+  Optional<String> misfit(Held held) {
+    if (held.kind() == Correction.class) {
+      return misfit((Correction) held.entry().orElseThrow());
     }
-    return references(entry).or(() -> unique(entry, -1));
+    return references(held).or(() -> unique(held, -1));
   }
 
   /** Takes a line that {@linkplain #misfit fits}. */
   void add(Line line) {
     lines.add(line);
-    if (line.entry() instanceof Correction correction) {
-      Entry before = current.remove(correction.of());
+    if (line.held().kind() == Correction.class) {
+      Correction correction = (Correction) line.entry();
+      Held before = current.remove(correction.of());
       if (before != null) {
         taken.remove(key(before));
       }
       corrected.add(correction.of());
-      correction.now().ifPresent(now -> put(correction.of(), now));
+      correction.now().ifPresent(now -> put(correction.of(), Held.of(now)));
     } else {
-      originals.put(line.number(), line.entry());
-      put(line.number(), line.entry());
+      originals.put(line.number(), line.held().kind());
+      put(line.number(), line.held());
     }
   }
 
-  private void put(int number, Entry entry) {
-    current.put(number, entry);
-    taken.put(key(entry), number);
+  private void put(int number, Held held) {
+    current.put(number, held);
+    taken.put(key(held), number);
   }
 
   private Optional<String> misfit(Correction correction) {
-    Entry original = originals.get(correction.of());
+    Class<? extends Entry> original = originals.get(correction.of());
     if (original == null) {
       return Optional.of("record " + correction.of() + " is no record that can be corrected");
     }
     if (correction.now().isEmpty()) {
       return inUse(correction.of());
     }
-    Entry now = correction.now().get();
-    if (now.getClass() != original.getClass()) {
+    Held now = Held.of(correction.now().get());
+    if (now.kind() != original) {
       return Optional.of(
           "record %d is a %s and cannot become a %s"
-              .formatted(correction.of(), EntryJson.kind(original), EntryJson.kind(now)));
+              .formatted(correction.of(), EntryJson.kind(original), EntryJson.kind(now.kind())));
     }
     return references(now).or(() -> unique(now, correction.of()));
   }
 
   private Optional<String> inUse(int number) {
     return current.entrySet().stream()
-        .filter(entry -> refersTo(entry.getValue(), number))
+        .filter(held -> refersTo(held.getValue(), number))
         .findFirst()
         .map(
-            entry ->
+            held ->
                 "record %d cannot be withdrawn while record %d refers to it"
-                    .formatted(number, entry.getKey()));
+                    .formatted(number, held.getKey()));
   }
 
-  private static boolean refersTo(Entry entry, int number) {
-    if (entry instanceof DayEntry day) {
-      return day.track() == number;
+  private static boolean refersTo(Held held, int number) {
+    if (held.run().isPresent()) {
+      RunKey run = held.run().get();
+      return run.day() == number || run.kart() == number || run.driver() == number;
     }
-    return entry instanceof RunEntry run
-        && (run.day() == number || run.kart() == number || run.driver() == number);
+    return held.kind() == DayEntry.class && day(held).track() == number;
   }
 
-  private Optional<String> references(Entry entry) {
-    if (entry instanceof DayEntry day) {
-      return reference(day.track(), TrackEntry.class, "track");
+  private Optional<String> references(Held held) {
+    if (held.run().isPresent()) {
+      RunKey run = held.run().get();
+      return reference(run.day(), DayEntry.class)
+          .or(() -> reference(run.kart(), KartEntry.class))
+          .or(() -> reference(run.driver(), DriverEntry.class));
     }
-    if (entry instanceof RunEntry run) {
-      return reference(run.day(), DayEntry.class, "day")
-          .or(() -> reference(run.kart(), KartEntry.class, "kart"))
-          .or(() -> reference(run.driver(), DriverEntry.class, "driver"));
-    }
-    return Optional.empty();
+    return held.kind() == DayEntry.class
+        ? reference(day(held).track(), TrackEntry.class)
+        : Optional.empty();
   }
 
-  private Optional<String> reference(int number, Class<? extends Entry> kind, String word) {
-    return kind.isInstance(current.get(number))
+  private Optional<String> reference(int number, Class<? extends Entry> kind) {
+    Held there = current.get(number);
+    return there != null && there.kind() == kind
         ? Optional.empty()
-        : Optional.of("record " + number + " is no " + word);
+        : Optional.of("record " + number + " is no " + EntryJson.kind(kind));
   }
 
-  private Optional<String> unique(Entry entry, int self) {
-    Integer other = taken.get(key(entry));
+  private Optional<String> unique(Held held, int self) {
+    Integer other = taken.get(key(held));
     if (other == null || other == self) {
       return Optional.empty();
     }
-    if (entry instanceof RunEntry run) {
+    if (held.run().isPresent()) {
       return Optional.of(
-          "run %d of that kart on that day is record %d already".formatted(run.runOfDay(), other));
+          "run %d of that kart on that day is record %d already"
+              .formatted(held.run().get().runOfDay(), other));
     }
-    if (entry instanceof DayEntry day) {
-      return Optional.of("%s at that track is record %d already".formatted(day.date(), other));
+    if (held.kind() == DayEntry.class) {
+      return Optional.of(
+          "%s at that track is record %d already".formatted(day(held).date(), other));
     }
     return Optional.of(
         "the %s %s is record %d already"
-            .formatted(EntryJson.kind(entry), Printable.quoted(name(entry)), other));
+            .formatted(
+                EntryJson.kind(held.kind()),
+                Printable.quoted(name(held.entry().orElseThrow())),
+                other));
   }
 
-  private static String key(Entry entry) {
-    if (entry instanceof DayEntry day) {
-      return "day " + day.date() + " " + day.track();
+  private static List<?> key(Held held) {
+    if (held.run().isPresent()) {
+      RunKey run = held.run().get();
+      return List.of(RunEntry.class, run.day(), run.kart(), run.runOfDay());
     }
-    if (entry instanceof RunEntry run) {
-      return "run " + run.day() + " " + run.kart() + " " + run.runOfDay();
+    if (held.kind() == DayEntry.class) {
+      return day(day(held).date(), day(held).track());
     }
-    return EntryJson.kind(entry) + " " + name(entry).strip().toLowerCase(Locale.ROOT);
+    return named(held.kind(), name(held.entry().orElseThrow()));
+  }
+
+  private static List<?> day(LocalDate date, int track) {
+    return List.of(DayEntry.class, date, track);
+  }
+
+  private static List<?> named(Class<? extends Entry> kind, String name) {
+    return List.of(kind, name.strip().toLowerCase(Locale.ROOT));
+  }
+
+  /** Days are never read late. */
+  private static DayEntry day(Held held) {
+    return (DayEntry) held.entry().orElseThrow();
   }
 
   static String name(Entry entry) {
@@ -173,11 +219,16 @@ final class Records {
     } else if (entry instanceof TrackEntry track) {
       return track.name();
     }
-    throw new IllegalArgumentException("a " + EntryJson.kind(entry) + " has no name");
+    throw new IllegalArgumentException("a " + EntryJson.kind(entry.getClass()) + " has no name");
   }
 
-  /** The record of that name, whatever the case of its letters. */
-  Optional<Integer> named(String kind, String name) {
-    return Optional.ofNullable(taken.get(kind + " " + name.strip().toLowerCase(Locale.ROOT)));
+  /** The record of that kind and name, whatever the case of its letters. */
+  Optional<Integer> find(Class<? extends Entry> kind, String name) {
+    return Optional.ofNullable(taken.get(named(kind, name)));
+  }
+
+  /** The record of the day of that date at that track. */
+  Optional<Integer> find(LocalDate date, int track) {
+    return Optional.ofNullable(taken.get(day(date, track)));
   }
 }

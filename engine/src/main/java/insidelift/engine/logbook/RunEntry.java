@@ -57,6 +57,10 @@ public record RunEntry(
         .numbers()
         .forEach(
             (key, value) -> LogLimits.number(LogLimits.word("numbers", key), value, 0, 1e6, ""));
+    if (situation.declined().size() > LogLimits.ANSWERS) {
+      throw new RefusedEntryException("unknown", "there are more than " + LogLimits.ANSWERS);
+    }
+    situation.declined().forEach(question -> LogLimits.word("unknown", question));
     settings =
         Collections.unmodifiableMap(new LinkedHashMap<>(LogLimits.words("settings", settings)));
     advice = List.copyOf(advice);
@@ -87,6 +91,22 @@ public record RunEntry(
         Tyres.UNKNOWN,
         Feel.UNKNOWN,
         "");
+  }
+
+  /** The same run of another kart or driver. */
+  public RunEntry drivenBy(int otherKart, int otherDriver) {
+    return new RunEntry(
+        day,
+        otherKart,
+        otherDriver,
+        runOfDay,
+        situation,
+        settings,
+        advice,
+        laps,
+        tyres,
+        feel,
+        said);
   }
 
   /** The same run with the set-up and the answers. */

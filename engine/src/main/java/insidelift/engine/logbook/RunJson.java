@@ -10,6 +10,7 @@ import insidelift.shared.Lever;
 import insidelift.shared.Named;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.EdgeTemperatures;
+import insidelift.shared.situation.JsonPlace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,7 @@ final class RunJson {
           "run",
           "answers",
           "numbers",
+          "unknown",
           "setup",
           "settings",
           "advice",
@@ -73,14 +75,14 @@ final class RunJson {
     return run.said().isEmpty() ? json : json.put("said", run.said());
   }
 
-  static RunEntry read(Place place) throws CaseProblem {
+  static RunEntry read(JsonPlace place) throws CaseProblem {
     place.object(RUN);
-    Optional<Place> said = place.at("said");
+    Optional<JsonPlace> said = place.at("said");
     return new RunEntry(
-        place.need("day").reference(),
-        place.need("kart").reference(),
-        place.need("driver").reference(),
-        place.need("run").reference(),
+        place.need("day").integer(),
+        place.need("kart").integer(),
+        place.need("driver").integer(),
+        place.need("run").integer(),
         SituationJson.read(place),
         EntryJson.words(place, "settings"),
         advice(place.at("advice")),
@@ -116,16 +118,16 @@ final class RunJson {
     json.put("inner", tread.inner()).put("middle", tread.middle()).put("outer", tread.outer());
   }
 
-  private static List<Decision> advice(Optional<Place> place) throws CaseProblem {
+  private static List<Decision> advice(Optional<JsonPlace> place) throws CaseProblem {
     List<Decision> advice = new ArrayList<>();
     if (place.isPresent()) {
       for (JsonNode node : list(place.get())) {
-        Place one = new Place(place.get(), "", node).object(ADVICE);
+        JsonPlace one = place.get().item(node).object(ADVICE);
         JsonNode taken = one.need("taken").node();
         if (!taken.isBoolean()) {
           throw one.need("taken").problem("this must be true or false");
         }
-        Optional<Place> reason = one.at("reason");
+        Optional<JsonPlace> reason = one.at("reason");
         advice.add(
             new Decision(
                 named(Lever.class, one.need("lever")),
@@ -151,7 +153,7 @@ final class RunJson {
     }
   }
 
-  private static List<Lap> laps(Optional<Place> place) throws CaseProblem {
+  private static List<Lap> laps(Optional<JsonPlace> place) throws CaseProblem {
     List<Lap> laps = new ArrayList<>();
     if (place.isPresent()) {
       int next = 1;
@@ -173,11 +175,11 @@ final class RunJson {
     return laps;
   }
 
-  private static Optional<Pressures> bar(Optional<Place> place) throws CaseProblem {
+  private static Optional<Pressures> bar(Optional<JsonPlace> place) throws CaseProblem {
     if (place.isEmpty()) {
       return Optional.empty();
     }
-    Place bar = place.get().object(BAR);
+    JsonPlace bar = place.get().object(BAR);
     return Optional.of(
         new Pressures(
             number(bar, "frontLeft"),
@@ -186,17 +188,17 @@ final class RunJson {
             number(bar, "rearRight")));
   }
 
-  private static Optional<EdgeTemperatures> celsius(Optional<Place> place) throws CaseProblem {
+  private static Optional<EdgeTemperatures> celsius(Optional<JsonPlace> place) throws CaseProblem {
     if (place.isEmpty()) {
       return Optional.empty();
     }
-    Place tread = place.get().object(CELSIUS);
+    JsonPlace tread = place.get().object(CELSIUS);
     return Optional.of(
         new EdgeTemperatures(
             number(tread, "inner"), number(tread, "middle"), number(tread, "outer")));
   }
 
-  private static Feel feel(Optional<Place> place) throws CaseProblem {
+  private static Feel feel(Optional<JsonPlace> place) throws CaseProblem {
     if (place.isEmpty()) {
       return Feel.UNKNOWN;
     }
@@ -204,7 +206,7 @@ final class RunJson {
         .orElseThrow(() -> place.get().problem("this must be better, same, worse or unknown"));
   }
 
-  private static <E extends Enum<E> & Named> E named(Class<E> type, Place place)
+  private static <E extends Enum<E> & Named> E named(Class<E> type, JsonPlace place)
       throws CaseProblem {
     String word = place.word();
     try {
@@ -214,11 +216,11 @@ final class RunJson {
     }
   }
 
-  private static double number(Place place, String key) throws CaseProblem {
+  private static double number(JsonPlace place, String key) throws CaseProblem {
     return place.need(key).number();
   }
 
-  private static JsonNode list(Place place) throws CaseProblem {
+  static JsonNode list(JsonPlace place) throws CaseProblem {
     if (!place.node().isArray()) {
       throw place.problem("this must be a list");
     }

@@ -4,7 +4,6 @@ import insidelift.shared.situation.CaseProblem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * Reads the bytes of a logbook line by line and never gives up on the rest for the sake of one.
@@ -15,14 +14,8 @@ final class Scan {
 
   private static final String CHECK_FAILS = "its check does not match";
 
-  /** Lines from which a second thread gains more than its start costs. */
-  private static final int WORTH_SHARING = 500;
-
   /** Where a line stands, without its end, and whether its check is right. */
   private record Span(int from, int to, boolean intact) {}
-
-  /** A line as read, or what is wrong with it. */
-  private record Result(int number, Optional<Line> line, String damage) {}
 
   private final String shown;
   private final byte[] file;
@@ -85,13 +78,9 @@ final class Scan {
       return;
     }
     first(spans);
-    // Lines say nothing of each other until they are put together, so two cores can share them.
-    IntStream rest = IntStream.range(1, spans.size());
-    List<Result> results =
-        (spans.size() < WORTH_SHARING ? rest : rest.parallel())
-            .mapToObj(i -> result(i + 1, spans.get(i)))
-            .toList();
-    results.forEach(this::take);
+    for (int i = 1; i < spans.size(); i++) {
+      take(i + 1, spans.get(i));
+    }
   }
 
   /** The whole lines; what follows them is unfinished. */
@@ -142,31 +131,29 @@ final class Scan {
     }
   }
 
-  private Result result(int number, Span span) {
-    if (!span.intact()) {
-      return new Result(number, Optional.empty(), CHECK_FAILS);
-    }
+  private void take(int number, Span span) {
+    Optional<String> damage = span.intact() ? Optional.empty() : Optional.of(CHECK_FAILS);
     try {
-      Line line = LineFormat.read(file, span.from(), span.to());
-      return line.number() == number
-          ? new Result(number, Optional.of(line), "")
-          : new Result(number, Optional.empty(), "it was written as line " + line.number());
+      if (damage.isEmpty()) {
+        damage = kept(number, LineFormat.read(file, span.from(), span.to()));
+      }
     } catch (CaseProblem e) {
-      return new Result(number, Optional.empty(), String.valueOf(e.getMessage()));
+      damage = Optional.of(String.valueOf(e.getMessage()));
     }
+    damage.ifPresent(what -> notices.add(new Notice.Damaged(number, what)));
   }
 
-  private void take(Result result) {
-    if (result.line().isEmpty()) {
-      notices.add(new Notice.Damaged(result.number(), result.damage()));
-      return;
+  /** Takes a line, or tells why it is not the one that belongs here. */
+  private Optional<String> kept(int number, Line line) {
+    if (line.number() != number) {
+      return Optional.of("it was written as line " + line.number());
     }
-    Line line = result.line().get();
-    Optional<String> misfit = records.misfit(line.entry());
+    Optional<String> misfit = records.misfit(line.held());
     if (misfit.isPresent()) {
-      notices.add(new Notice.DoesNotFit(result.number(), misfit.get()));
+      notices.add(new Notice.DoesNotFit(number, misfit.get()));
     } else {
       records.add(line);
     }
+    return Optional.empty();
   }
 }

@@ -5,11 +5,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import insidelift.shared.Degrees;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.Eccentrics;
+import insidelift.shared.situation.JsonPlace;
 import insidelift.shared.situation.Kart;
 import insidelift.shared.situation.Sides;
 import insidelift.shared.situation.Situation;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -29,6 +31,8 @@ final class SituationJson {
           "neutralCaster",
           "camberPerPosition",
           "casterPerPosition",
+          "washers",
+          "positionsNow",
           "geometry");
   private static final Set<String> SIDES = Set.of("left", "right");
   private static final String ABSOLUTE = "absolute";
@@ -40,27 +44,41 @@ final class SituationJson {
     if (!situation.numbers().isEmpty()) {
       situation.numbers().forEach(json.putObject("numbers")::put);
     }
+    if (!situation.declined().isEmpty()) {
+      situation.declined().forEach(json.putArray("unknown")::add);
+    }
     ObjectNode setup = setup(situation.kart());
     if (!setup.isEmpty()) {
       json.set("setup", setup);
     }
   }
 
-  static Situation read(Place place) throws CaseProblem {
+  static Situation read(JsonPlace place) throws CaseProblem {
     Map<String, Double> numbers = new LinkedHashMap<>();
-    Optional<Place> held = place.at("numbers");
+    Optional<JsonPlace> held = place.at("numbers");
     if (held.isPresent()) {
-      Place object = held.get().object();
+      JsonPlace object = held.get().object();
       for (Iterator<String> names = object.node().fieldNames(); names.hasNext(); ) {
         String name = names.next();
         numbers.put(name, number(object, name));
       }
     }
-    Optional<Place> setup = place.at("setup");
+    Optional<JsonPlace> setup = place.at("setup");
     return new Situation(
         EntryJson.words(place, "answers"),
         numbers,
-        setup.isPresent() ? kart(setup.get().object(SETUP)) : Kart.UNKNOWN);
+        setup.isPresent() ? kart(setup.get().object(SETUP)) : Kart.UNKNOWN,
+        declined(place.at("unknown")));
+  }
+
+  private static Set<String> declined(Optional<JsonPlace> place) throws CaseProblem {
+    Set<String> declined = new LinkedHashSet<>();
+    if (place.isPresent()) {
+      for (JsonNode question : RunJson.list(place.get())) {
+        declined.add(place.get().item(question).word());
+      }
+    }
+    return declined;
   }
 
   private static ObjectNode setup(Kart kart) {
@@ -78,16 +96,28 @@ final class SituationJson {
     if (eccentrics.casterPerPosition() != null) {
       json.put("casterPerPosition", eccentrics.casterPerPosition().value());
     }
-    kart.geometry().ifPresent(geometry -> json.set("geometry", geometry.deepCopy()));
+    copy(eccentrics.washers(), "washers", json);
+    copy(eccentrics.now(), "positionsNow", json);
+    copy(kart.geometry().orElse(null), "geometry", json);
     return json;
+  }
+
+  private static void copy(JsonNode part, String key, ObjectNode json) {
+    if (part != null) {
+      json.set(key, part.deepCopy());
+    }
+  }
+
+  private static Optional<JsonNode> copy(JsonPlace setup, String key) {
+    return setup.at(key).map(JsonPlace::node).map(JsonNode::deepCopy);
   }
 
   private static void write(Sides sides, ObjectNode json) {
     json.put("left", sides.left().value()).put("right", sides.right().value());
   }
 
-  private static Kart kart(Place setup) throws CaseProblem {
-    Optional<Place> casterIs = setup.at("casterIs");
+  private static Kart kart(JsonPlace setup) throws CaseProblem {
+    Optional<JsonPlace> casterIs = setup.at("casterIs");
     if (casterIs.isPresent() && !casterIs.get().word().equals(ABSOLUTE)) {
       throw casterIs.get().problem("this must be \"absolute\", or left out");
     }
@@ -98,26 +128,28 @@ final class SituationJson {
         degrees(setup, "neutralCaster"),
         new Eccentrics(
             degrees(setup, "camberPerPosition").orElse(null),
-            degrees(setup, "casterPerPosition").orElse(null)),
-        setup.at("geometry").map(Place::node).map(JsonNode::deepCopy));
+            degrees(setup, "casterPerPosition").orElse(null),
+            copy(setup, "washers").orElse(null),
+            copy(setup, "positionsNow").orElse(null)),
+        copy(setup, "geometry"));
   }
 
-  private static Optional<Sides> sides(Optional<Place> place) throws CaseProblem {
+  private static Optional<Sides> sides(Optional<JsonPlace> place) throws CaseProblem {
     if (place.isEmpty()) {
       return Optional.empty();
     }
-    Place sides = place.get().object(SIDES);
+    JsonPlace sides = place.get().object(SIDES);
     return Optional.of(
         new Sides(Degrees.of(number(sides, "left")), Degrees.of(number(sides, "right"))));
   }
 
-  private static Optional<Degrees> degrees(Place place, String key) throws CaseProblem {
+  private static Optional<Degrees> degrees(JsonPlace place, String key) throws CaseProblem {
     return place.at(key).isPresent()
         ? Optional.of(Degrees.of(number(place, key)))
         : Optional.empty();
   }
 
-  private static double number(Place place, String key) throws CaseProblem {
+  private static double number(JsonPlace place, String key) throws CaseProblem {
     return place.need(key).number();
   }
 }

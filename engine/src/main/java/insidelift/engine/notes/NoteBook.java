@@ -28,6 +28,29 @@ public final class NoteBook {
     this.files = files;
   }
 
+  /**
+   * The same notes and a shop's own beside them.
+   *
+   * @param own notes whose ids no note of this build has
+   * @param sources what the sources that they name stand for
+   * @throws IllegalArgumentException if an id is taken
+   */
+  public NoteBook with(List<Note> own, Map<String, String> sources) {
+    Map<String, String> all = new LinkedHashMap<>(files);
+    NoteBook more = new NoteBook(all);
+    for (Note note : own) {
+      if (all.putIfAbsent(note.id(), "") != null) {
+        throw new IllegalArgumentException("the note \"" + note.id() + "\" is there already");
+      }
+      more.read.put(note.id(), note);
+    }
+    Map<String, String> known = new LinkedHashMap<>(bibliography());
+    known.putAll(sources);
+    more.bibliography = known;
+    read.forEach(more.read::putIfAbsent);
+    return more;
+  }
+
   /** Opens the notes of this build. */
   public static NoteBook open() {
     Map<String, String> files = new LinkedHashMap<>();

@@ -18,8 +18,5 @@ final class LapLimits {
   /** Lap numbers count laps of a day at most. */
   static final int LAP_NUMBER = 9_999;
 
-  /** What of a user's text is repeated in an error: enough to find it, not enough to flood. */
-  static final int ECHO_CHARACTERS = 40;
-
   private LapLimits() {}
 }

@@ -1,8 +1,7 @@
 package insidelift.engine.proof;
 
-import static insidelift.engine.proof.UnreadableLapTimes.echo;
-
 import insidelift.engine.proof.LapTimes.Lap;
+import insidelift.shared.situation.Printable;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -110,10 +109,10 @@ final class LapTimesReader {
       throw UnreadableLapTimes.inLine(
           name,
           first.number(),
-          "there is no column \""
-              + echo(columns.time())
-              + "\"; the header is "
-              + echo(first.text().strip()));
+          "there is no column "
+              + Printable.quoted(columns.time())
+              + "; the header is "
+              + Printable.shown(first.text().strip()));
     }
     return new Layout(delimiter, position(fields, columns.lap()), time, true);
   }
@@ -179,7 +178,7 @@ final class LapTimesReader {
   private int number(Line row, String text, int last) throws UnreadableLapTimes {
     if (!WHOLE.matcher(text).matches() || Integer.parseInt(text) > LapLimits.LAP_NUMBER) {
       throw UnreadableLapTimes.inLine(
-          name, row.number(), "\"" + echo(text) + "\" is not a lap number from 0 to 9999");
+          name, row.number(), Printable.quoted(text) + " is not a lap number from 0 to 9999");
     }
     int number = Integer.parseInt(text);
     if (number <= last) {
@@ -201,9 +200,8 @@ final class LapTimesReader {
       throw UnreadableLapTimes.inLine(
           name,
           row.number(),
-          "\""
-              + echo(text)
-              + "\" is not a lap time such as 62.345 or 1:02.345"
+          Printable.quoted(text)
+              + " is not a lap time such as 62.345 or 1:02.345"
               + (layout.decimalComma() ? " or 62,345" : ""));
     }
     double value = seconds.getAsDouble();
@@ -211,7 +209,7 @@ final class LapTimesReader {
       throw UnreadableLapTimes.inLine(
           name,
           row.number(),
-          "\"" + echo(text) + "\" is out of range: a lap takes from 10 s to 3600 s");
+          Printable.quoted(text) + " is out of range: a lap takes from 10 s to 3600 s");
     }
     return value;
   }

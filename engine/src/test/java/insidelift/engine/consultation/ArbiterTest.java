@@ -160,6 +160,49 @@ class ArbiterTest {
   }
 
   @Test
+  void whatWorkedHereBeforeGoesFirstWhereOnlyThePhaseDecides() {
+    wish("push", Lever.CAMBER, Direction.MORE, 5);
+    wish("bite", Lever.CASTER, Direction.LESS, 10);
+    ledger.add(new Lead(by("phase"), Lever.CASTER, Rank.TURN_IN));
+    ledger.add(new Lead(by("phase"), Lever.CAMBER, Rank.EXIT));
+    firstKnowing("push", 2, Lever.CAMBER);
+    firstKnowing("push", 1.9, Lever.CASTER);
+    firstKnowing("bite", -2, Lever.CAMBER);
+    firstKnowing("another", 20, Lever.CASTER);
+  }
+
+  @Test
+  void whatWorkedBeforeGivesWayToEveryOtherRankAndToAnUndo() {
+    wish("push", Lever.CAMBER, Direction.MORE, 5);
+    wish("bite", Lever.CASTER, Direction.LESS, 10);
+    ledger.add(new Lead(by("phase"), Lever.CAMBER, Rank.EXIT));
+    for (Rank rank : Rank.values()) {
+      if (rank.compareTo(Rank.WORST_PHASE) <= 0) {
+        ledger.add(new Lead(by("rank"), Lever.CASTER, rank));
+        firstKnowing("push", 20, Lever.CASTER);
+        ledger.remove(ledger.size() - 1);
+      }
+    }
+    undo(Lever.CASTER, Direction.MORE);
+    firstKnowing("push", 20, Lever.CASTER);
+  }
+
+  @Test
+  void whatWorkedBeforeNeverMovesALeverThatALimitHolds() {
+    wish("push", Lever.CAMBER, Direction.MORE, 5);
+    wish("bite", Lever.CASTER, Direction.LESS, 10);
+    ledger.add(new Limit(by("limit"), Lever.CAMBER, Direction.MORE, Scope.CORRECTIONS));
+    firstKnowing("push", 20, Lever.CASTER);
+  }
+
+  private void firstKnowing(String claim, double decibans, Lever lever) {
+    TrackRecord record = (known, moved, way) -> known.equals(claim) ? decibans : 0;
+    Arbiter arbiter = new Arbiter(ledger, wishes, new Sizer(Kart.UNKNOWN), record);
+    assertThat(arbiter.first(arbiter.verdicts())).containsExactly(lever);
+    assertThat(arbiter.verdicts()).isEqualTo(arbiter().verdicts());
+  }
+
+  @Test
   void withoutARankTheStrongerGoesFirstAndATieGoesToCaster() {
     wish("push", Lever.CAMBER, Direction.MORE, 10);
     wish("bite", Lever.CASTER, Direction.LESS, 5);

@@ -35,7 +35,7 @@ class InvariantsTest {
       Stream.concat(
               Stream.of(CaseFiles.WHOLE, CaseFiles.FAMILIES)
                   .flatMap(folder -> CaseFiles.read(folder).stream())
-                  .map(entry -> entry.situation(ADVISOR.vocabulary())),
+                  .map(entry -> entry.situation()),
               new Situations(ADVISOR.vocabulary(), 2026).some(RANDOM).stream())
           .map(situation -> new Given(situation, ADVISOR.advise(situation)))
           .toList();

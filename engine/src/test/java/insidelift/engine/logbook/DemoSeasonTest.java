@@ -41,6 +41,12 @@ class DemoSeasonTest {
     assertThat(answers("trend")).contains("drying");
   }
 
+  @Test
+  void in_memory_it_is_the_same_as_on_disk() {
+    assertThat(DemoSeason.book().runs()).isEqualTo(book.runs());
+    assertThat(DemoSeason.book().notices()).isEmpty();
+  }
+
   private Set<String> answers(String question) {
     return book.runs().stream()
         .flatMap(run -> run.entry().situation().answer(question).stream())
@@ -76,13 +82,13 @@ class DemoSeasonTest {
     int saltpan = book.track("Saltpan Ring").orElseThrow();
 
     assertThat(experience.rates(heron, larkmoor))
-        .contains(new Rate("camber-front-weak", Lever.CAMBER, Direction.LESS, 2, 2, 1));
+        .contains(new Rate("camber-front-weak", Lever.CAMBER, Direction.MORE, 2, 2, 1));
     assertThat(experience.rates(bittern, saltpan))
         .contains(new Rate("caster-entry-push", Lever.CASTER, Direction.MORE, 0, 1, 0));
     LastChange last = experience.lastChange(heron, ada, larkmoor).orElseThrow();
     assertThat(last.source()).isEqualTo("your own log, 30 August");
     assertThat(last.answers())
-        .isEqualTo(Map.of("last-change", "camber-more", "last-effect", "worse"));
+        .isEqualTo(Map.of("last-change", "camber-less", "last-effect", "worse"));
   }
 
   @Test

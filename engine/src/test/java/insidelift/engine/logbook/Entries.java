@@ -17,6 +17,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Invented entries for tests. In a new logbook they become the records 2 to 6. */
 final class Entries {
@@ -64,14 +65,19 @@ final class Entries {
             Optional.of(both(12.0)),
             true,
             Optional.of(Degrees.of(10.5)),
-            new Eccentrics(Degrees.of(0.5), Degrees.of(0.75)),
+            new Eccentrics(
+                Degrees.of(0.5),
+                Degrees.of(0.75),
+                JsonNodeFactory.instance.objectNode().put("throwMm", 2.5),
+                JsonNodeFactory.instance.objectNode().put("top", 3)),
             Optional.of(JsonNodeFactory.instance.objectNode().put("wheelbaseMm", 1045)));
     return run(runOfDay)
         .with(
             new Situation(
                 Map.of("water", "damp", "trend", "drying", "time-left", "short"),
                 Map.of("time-left", 12.0),
-                kart))
+                kart,
+                Set.of("rubber")))
         .withSettings(Map.of("front width", "1 position in"))
         .withAdvice(
             List.of(

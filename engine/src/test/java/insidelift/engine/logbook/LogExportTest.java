@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import insidelift.shared.situation.JsonPlace;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -46,7 +47,9 @@ class LogExportTest {
     assertThat(json.get("asWritten")).hasSize(lines.size());
     for (int i = 0; i < lines.size(); i++) {
       JsonNode written = json.get("asWritten").get(i);
-      assertThat(EntryJson.read(written.get("kind").textValue(), Place.line(written.get("entry"))))
+      assertThat(
+              EntryJson.read(
+                  written.get("kind").textValue(), JsonPlace.whole(written.get("entry"))))
           .isEqualTo(lines.get(i).entry());
     }
   }
@@ -93,11 +96,13 @@ class LogExportTest {
     String[] lines = LogExport.csv(book).get("runs.csv").split("\r\n", -1);
 
     assertThat(lines[2])
-        .isEqualTo("7,5,2026-04-12,2,3,3,,,,,neutral,,,,,,,,,,,,,,,,,,,unknown,,true");
+        .isEqualTo("7,5,2026-04-12,2,3,3,,,,,neutral,,,,,,,,,,,,,,,,,,,,,,,,,unknown,,true");
     assertThat(lines[2].split(",", -1)).hasSameSizeAs(lines[0].split(",", -1));
     assertThat(lines[1])
         .startsWith(
-            "6,5,2026-04-12,2,3,1,-0.5,-0.25,12,12,absolute,\"{\"\"wheelbaseMm\"\":1045}\",")
+            "6,5,2026-04-12,2,3,1,-0.5,-0.25,12,12,absolute,10.5,0.5,0.75,"
+                + "\"{\"\"throwMm\"\":2.5}\",\"{\"\"top\"\":3}\",\"{\"\"wheelbaseMm\"\":1045}\",")
+        .contains(",time-left=12.0,rubber,front width=1 position in,")
         .contains(",0.75,0.75,0.8,0.8,0.95,0.94,1,1.01,61,58.5,55,60,58,54,better,");
   }
 

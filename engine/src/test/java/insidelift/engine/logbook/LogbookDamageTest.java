@@ -155,6 +155,29 @@ class LogbookDamageTest {
   }
 
   @Test
+  void a_run_that_is_no_run_behind_its_first_keys_is_left_out_and_reported_when_it_is_read()
+      throws Exception {
+    written(Entries.run(1));
+    byte[] foreign =
+        LineFormatTest.checked(
+            "{\"n\":7,\"at\":\"2026-04-12T09:14:05Z\",\"kind\":\"run\",\"entry\":"
+                + "{\"day\":5,\"kart\":2,\"driver\":3,\"run\":2,\"mood\":1}");
+    Files.write(file(), foreign, java.nio.file.StandardOpenOption.APPEND);
+
+    Logbook book = Logbook.read(folder);
+    assertThat(book.countOf(Entries.DAY_RECORD)).isEqualTo(2);
+    assertThat(book.runs()).extracting(Numbered::number).containsExactly(6);
+    assertThat(book.run(7)).isEmpty();
+    assertThat(book.lines()).hasSize(5);
+    assertThat(book.notices())
+        .extracting(Notice::sentence)
+        .singleElement(org.assertj.core.api.InstanceOfAssertFactories.STRING)
+        .startsWith("Line 7 is damaged (entry: \"mood\" is not a key here; the keys are");
+    // It still has its place in the day, so that nothing new is written over it.
+    assertThat(written(Entries.run(3)).runs()).extracting(Numbered::number).containsExactly(6, 8);
+  }
+
+  @Test
   void a_damaged_first_line_does_not_cost_the_rest() throws Exception {
     written(Entries.run(1));
     Files.writeString(file(), Files.readString(file()).replace("Insidelift's", "My"));

@@ -111,8 +111,8 @@ class LapTimesTest {
   void aDecimalCommaWithoutColumnsIsNotGuessed() {
     refused(
         "62,345\n62,120\n",
-        "run.csv, line 2: lap 62 follows lap 62, but laps count upward (a decimal comma needs ; or a"
-            + " tab between the columns).");
+        "run.csv, line 2: lap 62 follows lap 62, but laps count upward (a decimal comma needs ; or"
+            + " a tab between the columns).");
   }
 
   @Test
@@ -137,8 +137,8 @@ class LapTimesTest {
   void whatIsRepeatedHasNoControlCharactersAndIsCut() {
     refused(
         "75.1\n\u001b[31m\u202e" + "9".repeat(60),
-        "run.csv, line 2: \"?[31m?"
-            + "9".repeat(34)
+        "run.csv, line 2: \"\\u{1b}[31m\\u{202e}"
+            + "9".repeat(54)
             + "...\" is not a lap time such as 62.345 or"
             + " 1:02.345.");
   }

@@ -63,7 +63,7 @@ public final class JsonInput {
     if (node == null || node.isMissingNode()) {
       throw new CaseProblem("the file is empty");
     }
-    return new JsonPlace("", node);
+    return JsonPlace.whole(node);
   }
 
   private static String decoded(byte[] bytes) throws CaseProblem {

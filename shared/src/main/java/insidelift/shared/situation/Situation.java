@@ -73,6 +73,21 @@ public record Situation(
     return new Situation(answers, numbers, other, declined);
   }
 
+  /** The same situation with what another one answers on top; the kart stays. */
+  public Situation over(Situation more) {
+    Map<String, String> allAnswers = new LinkedHashMap<>(answers);
+    Map<String, Double> allNumbers = new LinkedHashMap<>(numbers);
+    Set<String> open = new LinkedHashSet<>(declined);
+    more.answers.keySet().forEach(allNumbers::remove);
+    more.declined.forEach(allNumbers::remove);
+    more.declined.forEach(allAnswers::remove);
+    open.removeAll(more.answers.keySet());
+    open.addAll(more.declined);
+    allAnswers.putAll(more.answers);
+    allNumbers.putAll(more.numbers);
+    return new Situation(allAnswers, allNumbers, kart, open);
+  }
+
   /**
    * The facts that rules read: the answers, and what the kart's own readings say about its two
    * sides.

@@ -47,4 +47,28 @@ class SituationTest {
     answers.put("exit", "good");
     assertThat(situation.answers()).containsOnlyKeys("water");
   }
+
+  @Test
+  void anotherSituationOnTopAnswersFirstAndLeavesTheKart() {
+    Situation before =
+        new Situation(
+            Map.of("water", "dry", "rubber", "dusty", "time-left", "short"),
+            Map.of("time-left", 12.0),
+            Kart.UNKNOWN.with(Sides.both(insidelift.shared.Degrees.of(1)), null),
+            java.util.Set.of("power"));
+    Situation more =
+        new Situation(
+            Map.of("water", "wet", "power", "low"),
+            Map.of(),
+            Kart.UNKNOWN,
+            java.util.Set.of("time-left"));
+    assertThat(before.over(more))
+        .isEqualTo(
+            new Situation(
+                Map.of("water", "wet", "rubber", "dusty", "power", "low"),
+                Map.of(),
+                before.kart(),
+                java.util.Set.of("time-left")));
+    assertThat(before.over(Situation.UNKNOWN)).isEqualTo(before);
+  }
 }

@@ -1,6 +1,7 @@
 package insidelift.rules.indexer;
 
 import insidelift.shared.Vocabulary;
+import insidelift.shared.index.Lawful;
 import insidelift.shared.index.RuleIndex;
 import insidelift.shared.index.RuleIndex.Act;
 import insidelift.shared.index.RuleIndex.Constraint;
@@ -129,7 +130,11 @@ final class DrlIndexer {
             indexed.stage(),
             premises,
             acts(indexed, String.valueOf(rule.getConsequence())));
-    lawful.check(whole);
+    try {
+      lawful.check(whole);
+    } catch (IllegalArgumentException e) {
+      throw new UnplainRuleException(whole, e.getMessage());
+    }
     return whole;
   }
 

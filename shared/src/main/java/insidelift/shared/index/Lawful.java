@@ -1,4 +1,4 @@
-package insidelift.rules.indexer;
+package insidelift.shared.index;
 
 import insidelift.shared.CheckKind;
 import insidelift.shared.Column;
@@ -23,7 +23,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Holds the words of a rule against the vocabulary: a rule never compares with a made-up value. */
-final class Lawful {
+public final class Lawful {
 
   private static final Set<String> LEVERS = ids(Lever.class);
   private static final Set<String> DIRECTIONS = ids(Direction.class);
@@ -59,30 +59,36 @@ final class Lawful {
   private final Set<String> questions;
   private final Set<String> findings;
 
-  Lawful(Vocabulary vocabulary) {
+  /** What is legal by a vocabulary. */
+  public Lawful(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
     this.questions = vocabulary.questions().stream().map(Question::id).collect(Collectors.toSet());
     this.findings =
         vocabulary.findings().stream().map(word -> word.id()).collect(Collectors.toSet());
   }
 
-  void check(IndexedRule rule) {
+  /**
+   * Checks every word of a rule.
+   *
+   * @throws IllegalArgumentException if a word is not legal where it stands; the message says which
+   */
+  public void check(IndexedRule rule) {
     if (!STAGES.contains(rule.stage())) {
-      throw new UnplainRuleException(rule, "no stage is called \"" + rule.stage() + "\"");
+      throw new IllegalArgumentException("no stage is called \"" + rule.stage() + "\"");
     }
-    rule.premises().forEach(premise -> check(rule, premise));
-    rule.acts().forEach(act -> check(rule, act));
+    rule.premises().forEach(this::check);
+    rule.acts().forEach(this::check);
   }
 
-  private void check(IndexedRule rule, Premise premise) {
+  private void check(Premise premise) {
     if (!FACTS.contains(premise.fact())) {
-      throw new UnplainRuleException(rule, "no fact is called " + premise.fact());
+      throw new IllegalArgumentException("no fact is called " + premise.fact());
     }
     for (Constraint constraint : premise.fields()) {
       Set<String> legal =
           switch (premise.fact() + "." + constraint.field()) {
             case "Answer.question" -> questions;
-            case "Answer.value" -> values(rule, premise);
+            case "Answer.value" -> values(premise);
             case "Answer.complaint" -> TRUTH;
             case "Finding.id" -> findings;
             case "Proposal.kind" -> ids(Kind.class);
@@ -90,21 +96,21 @@ final class Lawful {
             case "Barred.direction", "Proposal.direction", "Move.direction" -> DIRECTIONS;
             case "Finding.strength", "Proposal.strength", "Proposal.claim" -> null;
             default ->
-                throw new UnplainRuleException(
-                    rule, "no fact has " + premise.fact() + "." + constraint.field());
+                throw new IllegalArgumentException(
+                    "no fact has " + premise.fact() + "." + constraint.field());
           };
       if (legal != null) {
-        require(rule, legal, constraint.values());
+        require(legal, constraint.values());
       }
     }
   }
 
   /** The values that every question named in the premise has. */
-  private Set<String> values(IndexedRule rule, Premise premise) {
+  private Set<String> values(Premise premise) {
     return premise
         .field("question")
         .map(Constraint::values)
-        .orElseThrow(() -> new UnplainRuleException(rule, "an answer's value has no question"))
+        .orElseThrow(() -> new IllegalArgumentException("an answer's value has no question"))
         .stream()
         .flatMap(id -> vocabulary.question(id).stream())
         .map(question -> question.values().stream().map(value -> value.id()).toList())
@@ -115,20 +121,20 @@ final class Lawful {
         .orElse(Set.of());
   }
 
-  private void check(IndexedRule rule, Act act) {
+  private void check(Act act) {
     List<String> kinds = VERBS.get(act.verb());
     if (kinds == null) {
-      throw new UnplainRuleException(rule, "the ledger has no \"" + act.verb() + "\"");
+      throw new IllegalArgumentException("the ledger has no \"" + act.verb() + "\"");
     }
     boolean many = kinds.size() == 1 && kinds.get(0).endsWith("...");
     if (many ? act.words().isEmpty() : act.words().size() != kinds.size()) {
-      throw new UnplainRuleException(
-          rule, "\"%s\" takes %s".formatted(act.verb(), kinds.isEmpty() ? "nothing" : kinds));
+      throw new IllegalArgumentException(
+          "\"%s\" takes %s".formatted(act.verb(), kinds.isEmpty() ? "nothing" : kinds));
     }
     for (int i = 0; i < act.words().size(); i++) {
       Set<String> legal = legal(many ? "note" : kinds.get(i));
       if (legal != null) {
-        require(rule, legal, List.of(act.words().get(i)));
+        require(legal, List.of(act.words().get(i)));
       }
     }
   }
@@ -150,11 +156,11 @@ final class Lawful {
     };
   }
 
-  private static void require(IndexedRule rule, Set<String> legal, List<String> words) {
+  private static void require(Set<String> legal, List<String> words) {
     for (String word : words) {
       if (!legal.contains(word)) {
-        throw new UnplainRuleException(
-            rule, "\"%s\" is not one of %s".formatted(word, legal.stream().sorted().toList()));
+        throw new IllegalArgumentException(
+            "\"%s\" is not one of %s".formatted(word, legal.stream().sorted().toList()));
       }
     }
   }

@@ -1,0 +1,58 @@
+package insidelift.console;
+
+import insidelift.engine.logbook.DataFolder;
+import insidelift.engine.logbook.LogbookProblem;
+import insidelift.engine.logbook.LogbookWriter;
+import insidelift.engine.logbook.Notice;
+import insidelift.engine.proof.UnreadableLapTimes;
+import insidelift.shared.situation.CaseProblem;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** A command that adds to the logbook and says what is on disk. */
+abstract class LogWriting implements Callable<Integer> {
+
+  /** What is left to do once the user's own words and files have been read. */
+  interface Job {
+    /** Adds to the logbook and returns what to say. */
+    List<String> write(LogbookWriter writer, Path folder) throws LogbookProblem;
+  }
+
+  @Spec private CommandSpec spec;
+
+  /**
+   * Reads words and files before the logbook is locked: someone may still be typing.
+   *
+   * @throws IllegalArgumentException if the words on the command line cannot be used, and why
+   */
+  abstract Job prepare(Path folder) throws UnreadableLapTimes, CaseProblem, LogbookProblem;
+
+  @Override
+  public final Integer call() {
+    List<String> lines;
+    try {
+      Path folder = DataFolder.find();
+      Job job = prepare(folder);
+      try (LogbookWriter writer = LogbookWriter.open(folder)) {
+        for (Notice notice : writer.logbook().notices()) {
+          spec.commandLine().getErr().println("insidelift: " + Text.safe(notice.sentence()));
+        }
+        lines = job.write(writer, folder);
+      }
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
+    } catch (LogbookProblem | UnreadableLapTimes | CaseProblem e) {
+      spec.commandLine().getErr().println("insidelift: " + Text.safe(e.getMessage()));
+      return Insidelift.FAILED;
+    }
+    Glyphs.forOutput(Insidelift.charset(System.out))
+        .fit(lines)
+        .forEach(spec.commandLine().getOut()::println);
+    spec.commandLine().getOut().flush();
+    return 0;
+  }
+}

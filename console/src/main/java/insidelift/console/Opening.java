@@ -1,0 +1,87 @@
+package insidelift.console;
+
+import insidelift.engine.consultation.SavedConsultation;
+import insidelift.engine.consultation.SavedConsultation.Unfinished;
+import insidelift.engine.consultation.Session;
+import insidelift.engine.logbook.OwnLog;
+import insidelift.shared.Vocabulary;
+import java.io.IOException;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What a consultation can begin with: one that was left unfinished, and the user's own log. */
+final class Opening {
+
+  private final Screen screen;
+  private final Session session;
+  private final SavedConsultation saved;
+  private final Vocabulary vocabulary;
+
+  Opening(Screen screen, Session session, SavedConsultation saved, Vocabulary vocabulary) {
+    this.screen = screen;
+    this.session = session;
+    this.saved = saved;
+    this.vocabulary = vocabulary;
+  }
+
+  /** Offers to go on where the last consultation was left. */
+  boolean resumed() throws Left {
+    Optional<Unfinished> before = saved.unfinished();
+    if (before.isEmpty() || before.get().situation().answers().isEmpty()) {
+      return false;
+    }
+    String when =
+        DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
+            .format(before.get().when().atZone(ZoneId.systemDefault()));
+    screen.say("", "There is an unfinished consultation from " + when + ".");
+    while (true) {
+      String line =
+          screen.ask("Press Enter to go on with it, or type n for a new one: ", List.of("n"));
+      if (line.isEmpty()) {
+        session.resume(before.get().situation());
+        return true;
+      }
+      if (line.equals("n")) {
+        try {
+          saved.forget();
+        } catch (IOException e) {
+          // Whether this disk can keep anything shows with the first answer.
+        }
+        return false;
+      }
+    }
+  }
+
+  /**
+   * Takes over what the user's own log says, if it is about the same kart, driver and track.
+   *
+   * @return whether it was taken over
+   */
+  boolean ownLog(Preparation preparation) throws Left {
+    Optional<OwnLog> own = preparation.log();
+    if (own.isEmpty()) {
+      return false;
+    }
+    Text text = new Text(screen.width()).line("").paragraph("Your last run: " + own.get().about());
+    own.get().lines(session.situation(), vocabulary).forEach(text::paragraph);
+    screen.say(text.lines());
+    while (true) {
+      String line =
+          screen
+              .ask("Press Enter if it is the same again, or type n: ", List.of("n"))
+              .toLowerCase(Locale.ROOT);
+      if (line.equals("n") || line.equals("no")) {
+        return false;
+      }
+      if (line.isEmpty() || line.equals("y") || line.equals("yes")) {
+        session.consult(preparation.advisor().knowing(own.get()));
+        session.resume(own.get().fill(session.situation(), vocabulary));
+        return true;
+      }
+    }
+  }
+}

@@ -1,0 +1,55 @@
+package insidelift.console;
+
+import insidelift.engine.consultation.Advisor;
+import insidelift.engine.logbook.DataFolder;
+import insidelift.engine.logbook.LogbookProblem;
+import insidelift.engine.own.OwnKnowledge;
+import insidelift.shared.situation.CaseProblem;
+import insidelift.shared.situation.Printable;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import picocli.CommandLine.Option;
+
+/** A shop's own knowledge: the file that is named, or the one in the user's own folder. */
+final class OverlayOption {
+
+  @Option(
+      names = "--overlay",
+      paramLabel = "FILE",
+      description =
+          "a shop's own claims; without this option "
+              + OwnKnowledge.FILE
+              + " in your own folder, if it is there")
+  private String file;
+
+  /**
+   * An advisor with the shop's claims beside its own; the same one where there are none.
+   *
+   * @throws CaseProblem if the file cannot be used; the message names it
+   */
+  Advisor beside(Advisor advisor) throws CaseProblem {
+    String named = file == null ? inOwnFolder() : file;
+    if (named == null) {
+      return advisor;
+    }
+    try {
+      return InputFile.read(named, in -> OwnKnowledge.read(shortName(named), in, advisor))
+          .beside(advisor);
+    } catch (CaseProblem e) {
+      throw new CaseProblem(Printable.shown(named, 200) + ": " + e.getMessage());
+    }
+  }
+
+  private static String inOwnFolder() throws CaseProblem {
+    try {
+      Path own = DataFolder.find().resolve(OwnKnowledge.FILE);
+      return Files.exists(own) ? own.toString() : null;
+    } catch (LogbookProblem e) {
+      throw new CaseProblem(Text.safe(e.getMessage()));
+    }
+  }
+
+  private static String shortName(String named) {
+    return Printable.shown(String.valueOf(Path.of(named).getFileName()));
+  }
+}

@@ -1,0 +1,79 @@
+package insidelift.console;
+
+import insidelift.engine.consultation.Advisor;
+import insidelift.engine.logbook.Logbook;
+import insidelift.engine.logbook.LogbookProblem;
+import insidelift.engine.logbook.OwnLog;
+import insidelift.engine.notes.NoteBook;
+import insidelift.rules.RuleBase;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.situation.CaseProblem;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+
+/**
+ * What takes a while at the start, made ready in the background while the user reads the greeting
+ * and looks at the kart: the rules, and the user's own log.
+ */
+final class Preparation {
+
+  private final CompletableFuture<Advisor> advisor;
+  private volatile String problem = "";
+  private final CompletableFuture<Optional<OwnLog>> log;
+
+  Preparation(Vocabulary vocabulary, NoteBook notes, Path folder) {
+    this.advisor =
+        CompletableFuture.supplyAsync(
+            () -> withOwn(new Advisor(vocabulary, RuleBase.load(), notes)));
+    // After the rules: on a machine of one processor they are what is waited for.
+    this.log = advisor.thenApplyAsync(ready -> log(folder));
+  }
+
+  /** A shop's own claims are left out, and that is said, where its file cannot be used. */
+  private Advisor withOwn(Advisor advisor) {
+    try {
+      return new OverlayOption().beside(advisor);
+    } catch (CaseProblem e) {
+      problem = e.getMessage();
+      return advisor;
+    }
+  }
+
+  private static Optional<OwnLog> log(Path folder) {
+    try {
+      return OwnLog.ofLastRun(folder, Logbook.read(folder));
+    } catch (LogbookProblem e) {
+      // A log that cannot be read is the business of "log", which says why; advice does without.
+      return Optional.empty();
+    }
+  }
+
+  /** The advisor, as soon as it is ready. */
+  Advisor advisor() {
+    return ready(advisor);
+  }
+
+  /** What is wrong with the shop's own knowledge; empty if nothing is. */
+  String problem() {
+    ready(advisor);
+    return problem;
+  }
+
+  /** What the user's own log says of whoever drove last; empty if there is no such run. */
+  Optional<OwnLog> log() {
+    return ready(log);
+  }
+
+  private static <T> T ready(CompletableFuture<T> future) {
+    try {
+      return future.join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof Error error) {
+        throw error;
+      }
+      throw e.getCause() instanceof RuntimeException cause ? cause : e;
+    }
+  }
+}

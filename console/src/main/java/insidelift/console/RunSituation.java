@@ -1,0 +1,125 @@
+package insidelift.console;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import insidelift.engine.logbook.RunEntry;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.situation.CaseProblem;
+import insidelift.shared.situation.CaseReader;
+import insidelift.shared.situation.Kart;
+import insidelift.shared.situation.Printable;
+import insidelift.shared.situation.Sides;
+import insidelift.shared.situation.Situation;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+
+/** The set-up and the answers of a run, checked as those of a case file are. */
+final class RunSituation {
+
+  /** Left and right. */
+  static final class Pair implements ITypeConverter<Sides> {
+    @Override
+    public Sides convert(String text) {
+      return Measures.sides(text);
+    }
+  }
+
+  @Option(
+      names = "--case",
+      paramLabel = "FILE",
+      description = "answers and set-up of this run from a case file")
+  private String file;
+
+  @Option(
+      names = "--answer",
+      paramLabel = "QUESTION=VALUE",
+      description = "an answer, as in water=dry; repeat for more")
+  private final Map<String, String> answers = new LinkedHashMap<>();
+
+  @Option(
+      names = "--camber",
+      paramLabel = "DEGREES",
+      converter = Pair.class,
+      description = "camber: one for both sides, or LEFT/RIGHT")
+  private Sides camber;
+
+  @Option(
+      names = "--caster",
+      paramLabel = "DEGREES",
+      converter = Pair.class,
+      description = "caster from your own neutral: one for both sides, or LEFT/RIGHT")
+  private Sides caster;
+
+  @Option(names = "--absolute", description = "--caster is absolute, not from neutral")
+  private boolean absolute;
+
+  /** What was told of set-up and answers, to be put on a run. */
+  interface Told {
+    RunEntry on(RunEntry run);
+  }
+
+  Told read() throws CaseProblem {
+    boolean nothing = file == null && answers.isEmpty() && camber == null && caster == null;
+    if (absolute && caster == null) {
+      throw new IllegalArgumentException("--absolute says what --caster is, but there is none");
+    }
+    if (nothing) {
+      return run -> run;
+    }
+    CaseReader reader = new CaseReader(Vocabulary.load());
+    Situation read = file == null ? Situation.UNKNOWN : RunAdvice.read(file, reader);
+    Situation typed = typed(reader);
+    return run -> {
+      Situation before = run.situation();
+      Kart kart = read.kart().equals(Kart.UNKNOWN) ? before.kart() : read.kart();
+      return run.with(before.over(read).over(typed).with(moved(kart, typed.kart())));
+    };
+  }
+
+  private static Kart moved(Kart before, Kart typed) {
+    Sides camber = typed.camber().or(before::camber).orElse(null);
+    Sides caster = typed.caster().or(before::caster).orElse(null);
+    Kart moved = before.with(camber, caster);
+    return typed.caster().isEmpty() || typed.absolute() == before.absolute()
+        ? moved
+        : new Kart(
+            moved.camber(),
+            moved.caster(),
+            typed.absolute(),
+            typed.neutral(),
+            moved.eccentrics(),
+            moved.geometry());
+  }
+
+  /** What was typed, read as a case so that it is held to the same words and ranges. */
+  private Situation typed(CaseReader reader) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode().put("schema", CaseReader.SCHEMA);
+    ObjectNode words = json.putObject("answers");
+    answers.forEach(
+        (question, value) -> {
+          if (value.matches("\\d{1,4}(?:[.,]\\d{1,3})?")) {
+            words.put(question, Double.parseDouble(value.replace(',', '.')));
+          } else {
+            words.put(question, value);
+          }
+        });
+    ObjectNode kart = json.putObject("kart");
+    if (camber != null) {
+      put(kart.putObject("camber"), camber);
+    }
+    if (caster != null) {
+      put(kart.putObject("caster"), caster).put("reference", absolute ? "absolute" : "neutral");
+    }
+    try {
+      return reader.read(json.toString());
+    } catch (CaseProblem e) {
+      throw new IllegalArgumentException(Printable.shown(String.valueOf(e.getMessage()), 400), e);
+    }
+  }
+
+  private static ObjectNode put(ObjectNode json, Sides sides) {
+    return json.put("left", sides.left().value()).put("right", sides.right().value());
+  }
+}

@@ -1,0 +1,216 @@
+package insidelift.engine.audit;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import insidelift.shared.Lever;
+import insidelift.shared.Named;
+import insidelift.shared.Status;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.Vocabulary.FindingWord;
+import insidelift.shared.advice.Advice;
+import insidelift.shared.advice.Advice.FoundOut;
+import insidelift.shared.advice.Advice.Suggestion;
+import insidelift.shared.situation.CaseProblem;
+import insidelift.shared.situation.JsonPlace;
+import insidelift.shared.situation.Printable;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+
+/** What a whole case expects of its advice; "none" for a lever means that it does not move. */
+final class Expectation {
+
+  private final JsonNode expect;
+  private final Advice advice;
+  private final List<String> differences = new ArrayList<>();
+
+  private Expectation(JsonNode expect, Advice advice) {
+    this.expect = expect;
+    this.advice = advice;
+  }
+
+  private static final Set<String> KEYS =
+      Set.of(
+          "status",
+          "camber",
+          "caster",
+          "first",
+          "kind",
+          "degrees",
+          "checks",
+          "alternatives",
+          "decisions",
+          "findings",
+          "checkKind",
+          "heldBy",
+          "over",
+          "cautions",
+          "without");
+
+  private static final List<String> SURE = List.of("none", "slight", "clear", "strong");
+  private static final List<String> WAYS = List.of("more", "less", "hold", "none");
+
+  /**
+   * Checks that an expectation can be met at all.
+   *
+   * @throws CaseProblem if a key or a word is none of those that an advice can have
+   */
+  static void check(JsonPlace expect, Vocabulary words) throws CaseProblem {
+    expect.object(KEYS);
+    if (expect.at("status").isPresent()) {
+      word(expect.need("status"), ids(Status.class));
+    }
+    if (expect.at("findings").isPresent()) {
+      JsonPlace findings = expect.need("findings");
+      findings.object(words.findings().stream().map(FindingWord::id).collect(Collectors.toSet()));
+      for (Iterator<String> ids = findings.node().fieldNames(); ids.hasNext(); ) {
+        word(findings.need(ids.next()), SURE);
+      }
+    }
+    for (Lever lever : Lever.values()) {
+      if (expect.at(lever.id()).isPresent()) {
+        word(expect.need(lever.id()), WAYS);
+      }
+    }
+  }
+
+  private static void word(JsonPlace place, List<String> legal) throws CaseProblem {
+    if (!legal.contains(place.word())) {
+      throw place.problem(
+          Printable.quoted(place.word()) + " is not one of " + String.join(", ", legal));
+    }
+  }
+
+  private static <E extends Enum<E> & Named> List<String> ids(Class<E> type) {
+    return Arrays.stream(type.getEnumConstants()).map(Named::id).toList();
+  }
+
+  /** Where the advice differs from what is expected, in words; empty if it agrees. */
+  static List<String> differences(JsonNode expect, Advice advice) {
+    Expectation expectation = new Expectation(expect, advice);
+    expectation.compare();
+    return expectation.differences;
+  }
+
+  private void compare() {
+    if (expect.has("status")) {
+      compare("status", expect.get("status").asText(), advice.status().id());
+    }
+    for (Lever lever : Lever.values()) {
+      compare(lever);
+    }
+    if (expect.has("first")) {
+      List<String> first =
+          advice.suggestions().stream().filter(Suggestion::first).map(s -> s.lever().id()).toList();
+      compare("first", sorted(words("first")), sorted(first));
+    }
+    named("findings", "finding ", this::sure);
+    named("checkKind", "kind of ", this::checkKind);
+    named("heldBy", "held by, for ", this::heldBy);
+    for (Iterator<String> ids = expect.path("over").fieldNames(); ids.hasNext(); ) {
+      String decision = ids.next();
+      compare(
+          "over, by " + decision, sorted(words(expect.get("over").path(decision))), over(decision));
+    }
+    all("checks", id -> advice.firstChecks().stream().anyMatch(c -> c.id().equals(id)));
+    all("alternatives", id -> advice.alternatives().stream().anyMatch(a -> a.lever().equals(id)));
+    all("decisions", id -> advice.decisions().stream().anyMatch(d -> d.note().equals(id)));
+  }
+
+  /** Compares what stands under each name of a key with what the advice has there. */
+  private void named(String key, String what, UnaryOperator<String> got) {
+    JsonNode wanted = expect.path(key);
+    for (Iterator<String> names = wanted.fieldNames(); names.hasNext(); ) {
+      String name = names.next();
+      compare(what + name, wanted.get(name).asText(), got.apply(name));
+    }
+  }
+
+  private String checkKind(String check) {
+    return advice.firstChecks().stream()
+        .filter(found -> found.id().equals(check))
+        .map(found -> found.kind().id())
+        .findFirst()
+        .orElse("none");
+  }
+
+  private String heldBy(String lever) {
+    return advice.suggestions().stream()
+        .filter(found -> found.lever().id().equals(lever))
+        .map(found -> found.heldBy() == null ? "nothing" : found.heldBy())
+        .findFirst()
+        .orElse("nothing");
+  }
+
+  private String over(String decision) {
+    return sorted(
+        advice.decisions().stream()
+            .filter(found -> found.note().equals(decision))
+            .flatMap(found -> found.over().stream())
+            .toList());
+  }
+
+  /** How sure a finding is, in words. */
+  private String sure(String finding) {
+    return advice.findings().stream()
+        .filter(found -> found.id().equals(finding))
+        .map(FoundOut::strength)
+        .findFirst()
+        .orElse("none");
+  }
+
+  private void compare(Lever lever) {
+    Optional<Suggestion> found =
+        advice.suggestions().stream().filter(s -> s.lever() == lever).findFirst();
+    String id = lever.id();
+    if (expect.has(id)) {
+      String wanted = expect.get(id).asText();
+      String got = found.map(s -> s.direction().id()).orElse("none");
+      if (!(wanted.equals("none") && got.equals("hold"))) {
+        compare(id, wanted, got);
+      }
+    }
+    if (expect.path("kind").has(id)) {
+      String kind = expect.get("kind").get(id).asText();
+      compare(id + " kind", kind, found.map(s -> s.kind().id()).orElse("none"));
+    }
+    if (expect.path("degrees").has(id)) {
+      double wanted = expect.get("degrees").get(id).asDouble();
+      double got = found.map(Suggestion::degrees).orElse(0.0);
+      if (Math.abs(wanted - got) > 1e-9) {
+        compare(id + " degrees", "" + wanted, "" + got);
+      }
+    }
+  }
+
+  private void all(String key, Predicate<String> there) {
+    words(key).stream()
+        .filter(there.negate())
+        .forEach(id -> differences.add(key + ": " + id + " is missing"));
+  }
+
+  private List<String> words(String key) {
+    return words(expect.path(key));
+  }
+
+  private static List<String> words(JsonNode list) {
+    List<String> words = new ArrayList<>();
+    list.forEach(word -> words.add(word.asText()));
+    return words;
+  }
+
+  private void compare(String what, String wanted, String got) {
+    if (!wanted.equals(got)) {
+      differences.add(what + ": " + wanted + " expected, " + got);
+    }
+  }
+
+  private static String sorted(List<String> words) {
+    return words.stream().sorted().toList().toString();
+  }
+}

@@ -1,0 +1,11 @@
+package insidelift.engine.audit;
+
+import insidelift.engine.consultation.Decided;
+import insidelift.shared.situation.Situation;
+
+/** Something that is looked at in every situation visited. */
+interface Watch {
+
+  /** Looks at one situation and what it comes to. */
+  void see(Situation situation, Decided decided);
+}

@@ -1,0 +1,177 @@
+package insidelift.engine.logbook;
+
+import insidelift.engine.consultation.TrackRecord;
+import insidelift.shared.Direction;
+import insidelift.shared.Lever;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.situation.Kart;
+import insidelift.shared.situation.Situation;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * What the user's own log says before a consultation about a kart with a driver at a track: what is
+ * always so, the set-up of the last run, the last change and its effect, and how advice has done.
+ * Where learning is switched off it says what was written down, and nothing that was learned.
+ */
+public final class OwnLog implements TrackRecord {
+
+  private final Logbook book;
+  private final boolean learning;
+  private final int kart;
+  private final int driver;
+  private final int track;
+  private final Optional<LastChange> lastChange;
+  private final List<Rate> rates;
+  private final Map<Experience.Advised, Double> decibans = new LinkedHashMap<>();
+
+  private OwnLog(Logbook book, Experience experience, int kart, int driver, int track) {
+    this.book = book;
+    this.learning = experience.isOn();
+    // Each proof takes a moment, so every one is made once.
+    this.lastChange = experience.lastChange(kart, driver, track);
+    this.rates = experience.rates(kart, track);
+    this.kart = kart;
+    this.driver = driver;
+    this.track = track;
+    for (Rate rate : rates) {
+      decibans.put(
+          new Experience.Advised(rate.claim(), rate.lever(), rate.direction()), rate.decibans());
+    }
+  }
+
+  /**
+   * What the log of a folder says.
+   *
+   * @param kart the number of the kart's record, and so on
+   */
+  public static OwnLog of(Path folder, Logbook book, int kart, int driver, int track) {
+    return new OwnLog(book, Experience.of(folder, book), kart, driver, track);
+  }
+
+  /** What the log of a folder says for whoever drove last, where they drove; empty if nobody. */
+  public static Optional<OwnLog> ofLastRun(Path folder, Logbook book) {
+    return book.lastWritten()
+        .map(Numbered::entry)
+        .map(run -> of(folder, book, run.kart(), run.driver(), book.day(run.day()).track()));
+  }
+
+  /** Whose log it is: the kart, the driver and the track, by their names. */
+  public String about() {
+    return "%s with %s at %s".formatted(book.name(kart), book.name(driver), book.name(track));
+  }
+
+  /**
+   * The situation with what it leaves open filled in. What the user said stands, whatever the log
+   * says; words that the vocabulary does not know are left out.
+   */
+  public Situation fill(Situation situation, Vocabulary vocabulary) {
+    Situation filled = situation;
+    for (Map.Entry<String, String> answer : open(situation, vocabulary).entrySet()) {
+      filled = filled.with(answer.getKey(), answer.getValue());
+    }
+    boolean known = !situation.kart().equals(Kart.UNKNOWN);
+    return known ? filled : filled.with(lastKart().orElse(Kart.UNKNOWN));
+  }
+
+  /** What is said to the user of it, in lines of at most 80 columns. */
+  public List<String> lines(Situation situation, Vocabulary vocabulary) {
+    List<String> lines = new ArrayList<>();
+    Map<String, String> open = open(situation, vocabulary);
+    lastChange.ifPresent(last -> say(lines, "From " + last.source() + " " + told(last)));
+    Map<String, String> rest = new LinkedHashMap<>(open);
+    lastChange.ifPresent(last -> rest.keySet().removeAll(last.answers().keySet()));
+    if (!rest.isEmpty()) {
+      say(
+          lines,
+          "Taken from your own log: "
+              + rest.entrySet().stream()
+                  .map(answer -> answer.getKey() + " " + answer.getValue())
+                  .collect(Collectors.joining(", "))
+              + ".");
+    }
+    if (situation.kart().equals(Kart.UNKNOWN) && lastKart().isPresent()) {
+      int run = runs().get(runs().size() - 1).number();
+      say(lines, "The set-up is that of run " + run + ".");
+    }
+    if (!learning) {
+      lines.add("Learning from the log is switched off.");
+    }
+    rates.forEach(rate -> say(lines, "At this track, with this kart: " + rate.line() + "."));
+    return List.copyOf(lines);
+  }
+
+  @Override
+  public double decibans(String claim, Lever lever, Direction direction) {
+    return decibans.getOrDefault(new Experience.Advised(claim, lever, direction), 0.0);
+  }
+
+  private static String told(LastChange last) {
+    String run = "(run " + last.run() + "): ";
+    if (last.change().equals(SetupChange.NONE)) {
+      return run + "nothing was changed that day.";
+    }
+    String what =
+        last.change().equals(SetupChange.OTHER)
+            ? "the last change was something else, or several things at once"
+            : "the last change was " + last.change().replace('-', ' ');
+    return run
+        + what
+        + last.effect()
+            .map(
+                effect ->
+                    switch (effect) {
+                      case "better" -> ", and the laps were quicker.";
+                      case "worse" -> ", and the laps were slower.";
+                      default -> ", and the laps were the same.";
+                    })
+            .orElse("; the clock cannot tell what came of it.");
+  }
+
+  /** What the log answers and the situation does not. */
+  private Map<String, String> open(Situation situation, Vocabulary vocabulary) {
+    Map<String, String> open = new LinkedHashMap<>();
+    open.putAll(book.entry(kart, KartEntry.class).map(KartEntry::answers).orElse(Map.of()));
+    open.putAll(book.entry(driver, DriverEntry.class).map(DriverEntry::answers).orElse(Map.of()));
+    open.putAll(book.entry(track, TrackEntry.class).map(TrackEntry::answers).orElse(Map.of()));
+    // The class of power follows from the gearbox, so the two come from one source.
+    if (situation.answer("power").isPresent() || situation.answer("gearbox").isPresent()) {
+      open.keySet().removeAll(List.of("power", "gearbox"));
+    }
+    lastChange.ifPresent(last -> open.putAll(last.answers()));
+    Optional<String> said = situation.answer("last-change");
+    if (said.isPresent() && !said.get().equals(open.get("last-change"))) {
+      open.remove("last-effect");
+    }
+    open.keySet().removeAll(situation.answers().keySet());
+    open.entrySet()
+        .removeIf(
+            answer ->
+                vocabulary
+                    .question(answer.getKey())
+                    .flatMap(question -> question.value(answer.getValue()))
+                    .isEmpty());
+    return open;
+  }
+
+  private Optional<Kart> lastKart() {
+    List<Numbered<RunEntry>> runs = runs();
+    return runs.isEmpty()
+        ? Optional.empty()
+        : Optional.of(runs.get(runs.size() - 1).entry().situation().kart())
+            .filter(set -> !set.equals(Kart.UNKNOWN));
+  }
+
+  private List<Numbered<RunEntry>> runs() {
+    return book.runsOf(kart, driver, track);
+  }
+
+  private static void say(List<String> lines, String text) {
+    lines.addAll(Plain.wrapped(text, "  "));
+  }
+}

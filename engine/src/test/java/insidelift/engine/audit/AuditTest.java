@@ -1,0 +1,60 @@
+package insidelift.engine.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import insidelift.engine.audit.AuditReport.Result;
+import insidelift.engine.audit.AuditReport.Visit;
+import insidelift.engine.consultation.Advisor;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The audit of this build's own knowledge: no error that is not allowed. {@code -Daudit=thorough}
+ * visits far more situations; the profile {@code audit} does that.
+ */
+class AuditTest {
+
+  private static final Effort EFFORT =
+      "thorough".equals(System.getProperty("audit")) ? Effort.THOROUGH : Effort.ORDINARY;
+
+  private static final AuditReport REPORT =
+      Audit.of(Advisor.load(), LocalDate.parse("2026-11-25"), EFFORT);
+
+  @Test
+  void noErrorIsFoundThatIsNotAllowed() {
+    assertThat(REPORT.checks())
+        .flatExtracting(Result::remarks)
+        .allSatisfy(
+            remark -> assertThat(remark.severity()).as("%s", remark).isEqualTo(Severity.NOTE));
+    assertThat(REPORT.failed()).isFalse();
+  }
+
+  @Test
+  void everyFaultAndNearlyEveryClaimIsVisitedWhole() {
+    assertThat(REPORT.visits())
+        .filteredOn(visit -> visit.of().startsWith("fault "))
+        .hasSizeGreaterThanOrEqualTo(20)
+        .allMatch(Visit::whole);
+    assertThat(REPORT.visits())
+        .filteredOn(visit -> visit.of().startsWith("claim ") && visit.whole())
+        .hasSizeGreaterThanOrEqualTo(18);
+    assertThat(REPORT.visits())
+        .filteredOn(visit -> visit.of().startsWith("lever "))
+        .hasSize(2)
+        .allMatch(visit -> visit.size() > 1e9 && !visit.whole());
+  }
+
+  @Test
+  void everyCombinationOfSoManyQuestionsIsVisited() {
+    for (String of : List.of("all answers", "a sound kart")) {
+      assertThat(REPORT.visits())
+          .extracting(Visit::of)
+          .anyMatch(
+              one -> one.startsWith(of + ", every combination of " + EFFORT.strength() + " ("));
+    }
+    assertThat(REPORT.situations()).isGreaterThan(20_000);
+    System.getLogger("audit")
+        .log(System.Logger.Level.INFO, "{0} situations visited", REPORT.situations());
+  }
+}

@@ -1,0 +1,236 @@
+package insidelift.engine.audit;
+
+import static insidelift.engine.audit.Mistaken.SOUND;
+import static insidelift.engine.audit.Mistaken.act;
+import static insidelift.engine.audit.Mistaken.answer;
+import static insidelift.engine.audit.Mistaken.finding;
+import static insidelift.engine.audit.Mistaken.found;
+import static insidelift.engine.audit.Mistaken.knowledge;
+import static insidelift.engine.audit.Mistaken.note;
+import static insidelift.engine.audit.Mistaken.rule;
+import static insidelift.engine.audit.Mistaken.with;
+import static insidelift.engine.audit.Mistaken.withNote;
+import static insidelift.engine.audit.Mistaken.without;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import insidelift.engine.audit.Allowances.Allowance;
+import insidelift.shared.index.RuleIndex.IndexedRule;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Every check finds a mistake made on purpose, names its place, and finds none without it. */
+class ChecksTest {
+
+  @Test
+  void aRuleSaidTwiceIsRedundantAndHasItsPlace() {
+    IndexedRule twice =
+        rule("twice", "check-play", "MAIN", List.of(answer("play", "some")), act("check", "stop"));
+    List<Remark> remarks = new Repetition(with(twice)).redundant();
+    found(remarks, "check-play twice", "rule \"twice\" says what rule \"check-play\" says");
+    assertThat(remarks.get(0).file()).isEqualTo("made-up.drl");
+    assertThat(remarks.get(0).line()).isEqualTo(7);
+    assertThat(new Repetition(SOUND).redundant()).isEmpty();
+  }
+
+  @Test
+  void aRuleThatAMoreGeneralOneCoversIsSubsumed() {
+    IndexedRule special =
+        rule(
+            "special",
+            "check-play",
+            "MAIN",
+            List.of(answer("play", "some"), answer("water", "wet")),
+            act("check", "stop"));
+    found(
+        new Repetition(with(special)).subsumed(),
+        "special check-play",
+        "rule \"special\" adds nothing: rule \"check-play\" says it whenever it speaks");
+    IndexedRule other =
+        rule("other", "check-play", "MAIN", special.premises(), act("check", "fault"));
+    assertThat(new Repetition(with(other)).subsumed()).isEmpty();
+  }
+
+  @Test
+  void aPremiseThatFollowsFromAnotherIsNeedless() {
+    IndexedRule needless =
+        rule(
+            "needless",
+            "check-play",
+            "MAIN",
+            List.of(answer("water", "damp", "wet"), answer("water", "wet")),
+            act("check", "look"));
+    found(
+        new Repetition(with(needless)).needlessPremises(),
+        "needless premise 1",
+        "premise 1 of rule \"needless\" follows from another one");
+    assertThat(new Repetition(SOUND).needlessPremises()).isEmpty();
+  }
+
+  @Test
+  void aRuleThatRestsOnItsOwnResultIsCircular() {
+    IndexedRule circle =
+        rule(
+            "circle",
+            "camber-front-weak",
+            "advise",
+            List.of(finding("front-weak", 5), answer("exit", "good")),
+            act("evidence", "front-weak", "5"));
+    found(
+        new Dependence(with(circle)).circles(),
+        "circle",
+        "rule \"circle\" rests on what follows from it");
+    assertThat(new Dependence(SOUND).circles()).isEmpty();
+  }
+
+  @Test
+  void aRuleThatReadsAFactBeforeThereIsAnyIsTooEarly() {
+    IndexedRule early =
+        rule("early", "check-play", "MAIN", List.of(finding("heavy", 5)), act("check", "look"));
+    found(
+        new Dependence(with(early)).tooEarly(),
+        "early Finding",
+        "rule \"early\" reads a Finding before there is any");
+    assertThat(new Dependence(SOUND).tooEarly()).isEmpty();
+  }
+
+  @Test
+  void aFindingThatCannotBeThatStrongIsUnreachable() {
+    IndexedRule greedy =
+        rule(
+            "greedy",
+            "camber-rear-loose",
+            "advise",
+            List.of(finding("power-slide", 10)),
+            act("correction", "camber", "less", "power-slide"));
+    found(
+        new Dependence(with(greedy)).unreachable(),
+        "greedy power-slide",
+        "rule \"greedy\" asks for 10 decibans of \"power-slide\", and all evidence for it is 5");
+    found(
+        new Dependence(without("power-slide.exit")).unreachable(),
+        "power-slide",
+        "no rule gives evidence for the finding \"power-slide\"");
+    assertThat(new Dependence(SOUND).unreachable()).isEmpty();
+  }
+
+  @Test
+  void aFindingThatNobodyReadsAndAClaimThatNobodyMakesAreDeadEnds() {
+    found(
+        new Dependence(without("camber-high-power-stable")).deadEnds(),
+        "power-slide",
+        "no rule reads the finding \"power-slide\"");
+    IndexedRule lost =
+        rule("lost", "by-phase", "decide", List.of(), act("setsAside", "check-play"));
+    found(
+        new Dependence(with(lost)).deadEnds(),
+        "lost check-play",
+        "rule \"lost\" names the claim \"check-play\", which asks for nothing");
+    assertThat(new Dependence(SOUND).deadEnds()).isEmpty();
+  }
+
+  @Test
+  void aWordThatIsNotInTheVocabularyIsIllegal() {
+    IndexedRule illegal =
+        rule(
+            "illegal", "check-play", "MAIN", List.of(answer("water", "soaked")), act("check", "x"));
+    assertThat(new Reading(with(illegal)).illegal())
+        .singleElement()
+        .satisfies(
+            remark ->
+                assertThat(remark.what()).startsWith("rule \"illegal\": \"soaked\" is not one of"));
+    IndexedRule noteless =
+        rule("noteless", "no-such-note", "MAIN", List.of(), act("check", "look"));
+    found(
+        new Reading(with(noteless)).illegal(),
+        "noteless no-such-note",
+        "rule \"noteless\" stands on the note \"no-such-note\", which is not there");
+    assertThat(new Reading(SOUND).illegal()).isEmpty();
+  }
+
+  @Test
+  void aFaultThatNobodyReadsIsAnErrorAndASoundValueANote() {
+    found(
+        new Reading(without("check-axle")).unread(),
+        "axle bent",
+        "no rule reads \"axle: bent\", which is a fault or a complaint");
+    assertThat(new Reading(SOUND).unread())
+        .noneMatch(remark -> remark.severity() == Severity.ERROR);
+    found(new Reading(SOUND).unread(), "gearbox", "no rule reads the question \"gearbox\"");
+    found(new Reading(SOUND).unread(), "trend", "no rule reads \"trend\" as steady by name");
+  }
+
+  @Test
+  void aChangeWithoutItsTextsOrItsJobIsIncomplete() {
+    IndexedRule bare =
+        rule(
+            "bare",
+            "check-play",
+            "advise",
+            List.of(finding("heavy", 5)),
+            act("correction", "caster", "less", "heavy"));
+    found(
+        new Completeness(with(bare)).changes(),
+        "check-play undo (section Undo)",
+        "the note \"check-play\" asks for a change and has no undo (section Undo)");
+    found(
+        new Completeness(without("kingpin-job")).changes().isEmpty()
+            ? new Completeness(
+                    knowledge(
+                        SOUND.rules().stream()
+                            .filter(
+                                rule -> rule.acts().stream().noneMatch(a -> a.verb().equals("job")))
+                            .toList()))
+                .changes()
+            : List.of(),
+        "camber more job",
+        "a move of camber to more has no job");
+    assertThat(new Completeness(SOUND).changes()).isEmpty();
+  }
+
+  @Test
+  void notesAreHeldToTheirSourcesSidesAndDates() {
+    List<String> practice = List.of("common-practice");
+    found(
+        new Completeness(withNote(note("m", practice, true, "2027-01-01", "Dispute"))).disputes(),
+        "m",
+        "the note \"m\" is disputed and lacks a side or what decides");
+    found(
+        new Completeness(withNote(note("m", practice, false, "2027-01-01", "Dispute"))).disputes(),
+        "m",
+        "the note \"m\" tells a dispute and is not marked so");
+    found(
+        new Completeness(withNote(note("m", List.of("x"), false, "2027-01-01", "Why"))).sources(),
+        "m x",
+        "the source \"x\" of the note \"m\" is not in the bibliography");
+    found(
+        new Completeness(withNote(note("m", List.of(""), false, "2027-01-01", "Why"))).sources(),
+        "m",
+        "the note \"m\" has no source");
+    found(
+        new Completeness(withNote(note("m", practice, false, "2026-11-24", "Why"))).reviews(),
+        "m",
+        "the note \"m\" was to be reviewed by 2026-11-24");
+    assertThat(
+            new Completeness(withNote(note("m", practice, false, "2026-11-25", "Why"))).reviews())
+        .isEmpty();
+    found(
+        new Completeness(withNote(note("m", practice, false, "soon", "Why"))).reviews(),
+        "m",
+        "the review date of the note \"m\" is no day");
+  }
+
+  @Test
+  void anAllowanceNeedsAReasonAndADayAndSomethingToAllow() {
+    assertThatThrownBy(() -> Allowances.of(List.of(new Allowance("a", "b", " ", "2026-11-25"))))
+        .hasMessage("a: b is allowed without a reason");
+    assertThatThrownBy(() -> Allowances.of(List.of(new Allowance("a", "b", "so", "today"))))
+        .hasMessage("a: b is allowed on no day");
+    Allowance one = new Allowance("a", "b", "so", "2026-11-25");
+    assertThatThrownBy(() -> Allowances.of(List.of(one, one))).hasMessage("a: b is allowed twice");
+    Allowances allowances = Allowances.of(List.of(one));
+    found(allowances.idle(), "a: b", "the allow-list allows \"a: b\", which is not there");
+    assertThat(allowances.find("a", Remark.of("b", Severity.ERROR, ""))).contains(one);
+    assertThat(allowances.idle()).isEmpty();
+  }
+}

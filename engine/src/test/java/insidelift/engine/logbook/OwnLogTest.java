@@ -1,0 +1,208 @@
+package insidelift.engine.logbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import insidelift.engine.consultation.Advisor;
+import insidelift.shared.Direction;
+import insidelift.shared.Lever;
+import insidelift.shared.Status;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.advice.Advice;
+import insidelift.shared.advice.Advice.Suggestion;
+import insidelift.shared.situation.Kart;
+import insidelift.shared.situation.Situation;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.DoubleStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the user's own log does to the next consultation. */
+class OwnLogTest {
+
+  private static final Vocabulary VOCABULARY = Vocabulary.load();
+  private static final Situation PUSHES =
+      Situation.of(Map.of("water", "dry", "turn-in", "understeer", "mid-corner", "understeer"));
+
+  @TempDir private Path folder;
+
+  private OwnLog log(Entry... runs) throws LogbookProblem {
+    return log(List.of(runs));
+  }
+
+  private OwnLog log(List<Entry> runs) throws LogbookProblem {
+    try (LogbookWriter writer = LogbookWriter.open(folder)) {
+      if (writer.logbook().isEmpty()) {
+        writer.append(Entries.before());
+      }
+      writer.append(runs);
+    }
+    return OwnLog.ofLastRun(folder, Logbook.read(folder)).orElseThrow();
+  }
+
+  private static RunEntry run(int runOfDay, double camber, double seconds) {
+    double[] around = {0.03, -0.04, 0.01, 0.05, -0.02, -0.05, 0.04, 0.0, -0.03, 0.02, -0.01};
+    return Entries.run(
+        runOfDay,
+        camber,
+        1,
+        DoubleStream.concat(
+                DoubleStream.of(seconds + 9), DoubleStream.of(around).map(off -> seconds + off))
+            .toArray());
+  }
+
+  @Test
+  void a_folder_without_runs_has_nothing_to_say() throws Exception {
+    assertThat(OwnLog.ofLastRun(folder, Logbook.read(folder))).isEmpty();
+  }
+
+  @Test
+  void it_fills_in_what_is_always_so_the_last_change_and_the_setup() throws Exception {
+    OwnLog own = log(run(1, 0, 62), run(2, -0.5, 62.6));
+    Situation filled = own.fill(PUSHES, VOCABULARY);
+
+    assertThat(filled.answers())
+        .containsAllEntriesOf(PUSHES.answers())
+        .containsAllEntriesOf(
+            Map.of(
+                "power", "mid",
+                "adjustable", "both",
+                "driver-strength", "limited",
+                "last-change", "camber-less",
+                "last-effect", "worse"));
+    assertThat(filled.kart().camber()).contains(Entries.both(-0.5));
+    assertThat(own.lines(PUSHES, VOCABULARY))
+        .containsExactly(
+            "From your own log, 12 April (run 7): the last change was camber less, and the",
+            "  laps were slower.",
+            "Taken from your own log: power mid, adjustable both, driver-strength limited.",
+            "The set-up is that of run 7.");
+  }
+
+  @Test
+  void what_the_user_says_stands_against_the_log() throws Exception {
+    OwnLog own = log(run(1, 0, 62), run(2, -0.5, 62.6));
+    Situation said =
+        PUSHES
+            .with("power", "low")
+            .with("driver-strength", "strong")
+            .with("last-change", "camber-more")
+            .with(Kart.UNKNOWN.with(Entries.both(1), null));
+    Situation filled = own.fill(said, VOCABULARY);
+
+    assertThat(filled.answers())
+        .containsAllEntriesOf(said.answers())
+        .doesNotContainKey("last-effect");
+    assertThat(filled.kart()).isEqualTo(said.kart());
+    assertThat(own.fill(said.with("last-change", "camber-less"), VOCABULARY).answer("last-effect"))
+        .contains("worse");
+  }
+
+  @Test
+  void a_word_of_another_time_is_left_out() throws Exception {
+    Entry kart = new KartEntry(Entries.KART.name(), Map.of("power", "steam", "mood", "good"), "");
+    OwnLog own = log(run(1, 0, 62), Correction.of(Entries.KART_RECORD, kart, "test"));
+    assertThat(own.fill(PUSHES, VOCABULARY).answers()).doesNotContainKeys("power", "mood");
+  }
+
+  @Test
+  void a_change_that_hurt_is_undone_and_one_that_did_nothing_is_not_repeated() throws Exception {
+    Advisor advisor = Advisor.load();
+    Advice undo = advice(advisor, log(run(1, 0, 62), run(2, 0.5, 62.6)));
+    assertThat(first(undo).lever()).isEqualTo(Lever.CAMBER);
+    assertThat(first(undo).direction()).isEqualTo(Direction.LESS);
+    assertThat(first(undo).reasons()).extracting(Advice.Reason::note).contains("undo-worse");
+
+    Advice other = advice(advisor, log(run(3, 0, 62), run(4, -0.5, 62.0)));
+    assertThat(other.suggestions())
+        .noneMatch(s -> s.lever() == Lever.CAMBER && s.direction() == Direction.LESS);
+  }
+
+  @Test
+  void a_fault_comes_before_anything_the_log_says() throws Exception {
+    OwnLog own = log(run(1, 0, 62), run(2, 0.5, 62.6));
+    Situation fault = own.fill(PUSHES.with("play", "some"), VOCABULARY);
+    Advice advice = Advisor.load().knowing(own).advise(fault);
+    assertThat(advice.status()).isEqualTo(Status.FIX_FIRST);
+    assertThat(advice.suggestions()).noneMatch(Suggestion::moves);
+  }
+
+  @Test
+  void what_worked_here_before_goes_first_and_nothing_else_changes() throws Exception {
+    Advisor advisor = Advisor.load();
+    Suggestion byRules = first(advisor.advise(PUSHES));
+    Suggestion second =
+        advisor.advise(PUSHES).suggestions().stream()
+            .filter(s -> s.moves() && !s.first())
+            .findFirst()
+            .orElseThrow();
+    Decision taken =
+        new Decision(
+            second.lever(),
+            second.direction(),
+            second.degrees(),
+            second.reasons().get(0).note(),
+            true,
+            "");
+    OwnLog own = log(worked(taken));
+    assertThat(own.decibans(taken.claim(), taken.lever(), taken.direction()))
+        .isCloseTo(10 * Math.log10(5.0 / 2.0), within(1e-9));
+
+    Advice knowing = advisor.knowing(own).advise(PUSHES);
+    assertThat(byRules.lever()).isNotEqualTo(second.lever());
+    assertThat(first(knowing).lever()).isEqualTo(second.lever());
+    assertThat(knowing.suggestions())
+        .extracting(Suggestion::direction)
+        .containsExactlyInAnyOrderElementsOf(
+            advisor.advise(PUSHES).suggestions().stream().map(Suggestion::direction).toList());
+    assertThat(own.lines(PUSHES, VOCABULARY))
+        .anyMatch(line -> line.startsWith("At this track, with this kart: "));
+
+    LearningSwitch.set(folder, false);
+    OwnLog off = OwnLog.ofLastRun(folder, Logbook.read(folder)).orElseThrow();
+    assertThat(first(advisor.knowing(off).advise(PUSHES)).lever()).isEqualTo(byRules.lever());
+    assertThat(off.lines(PUSHES, VOCABULARY)).contains("Learning from the log is switched off.");
+    assertThat(off.fill(PUSHES, VOCABULARY).answers())
+        .containsEntry("driver-strength", "limited")
+        .doesNotContainKey("last-change");
+  }
+
+  /** Three days on each of which that advice made the laps quicker. */
+  private static List<Entry> worked(Decision taken) {
+    double step = taken.direction() == Direction.MORE ? 0.5 : -0.5;
+    boolean camber = taken.lever() == Lever.CAMBER;
+    List<Entry> entries = new ArrayList<>();
+    for (int day = 0; day < 3; day++) {
+      int record = 6 + 3 * day;
+      entries.add(new DayEntry(LocalDate.of(2026, 5, 1 + day), Entries.TRACK_RECORD, ""));
+      for (int place = 1; place <= 2; place++) {
+        RunEntry timed = run(place, 0, place == 1 ? 62 : 61.4);
+        double moved = place == 1 ? 0 : step;
+        entries.add(
+            RunEntry.started(record, Entries.KART_RECORD, Entries.DRIVER_RECORD, place)
+                .with(
+                    timed
+                        .situation()
+                        .with(
+                            Kart.UNKNOWN.with(
+                                Entries.both(camber ? moved : 0),
+                                Entries.both(camber ? 1 : 1 + moved))))
+                .with(new insidelift.engine.proof.LapTimes("run", timed.laps()))
+                .withAdvice(place == 1 ? List.of() : List.of(taken)));
+      }
+    }
+    return entries;
+  }
+
+  private static Advice advice(Advisor advisor, OwnLog own) {
+    return advisor.knowing(own).advise(own.fill(PUSHES, VOCABULARY));
+  }
+
+  private static Suggestion first(Advice advice) {
+    return advice.suggestions().stream().filter(Suggestion::first).findFirst().orElseThrow();
+  }
+}
