@@ -18,7 +18,17 @@ import picocli.CommandLine.Spec;
     name = "insidelift",
     version = "insidelift 0.1.0",
     mixinStandardHelpOptions = true,
-    header = "An advisor for the front end of a racing kart: what to change, which way, and why.",
+    header = {
+      "An advisor for the front end of a racing kart: what to change, which way, and why.",
+      "",
+      "For example:",
+      "  insidelift                               asks, and answers",
+      "  insidelift demo                          shows an invented day",
+      "  insidelift advise my-case.json           answers for a file",
+      "  insidelift card --last --out card.html   the last answer, to print",
+      "  insidelift notes                         what it all stands on",
+      ""
+    },
     description = {
       "",
       "Without a verb it asks, and answers with the next camber or caster change.",
@@ -34,9 +44,13 @@ import picocli.CommandLine.Spec;
     },
     subcommands = {
       AdviseCommand.class,
+      CardCommand.class,
+      DemoCommand.class,
+      PicturesCommand.class,
       PredictCommand.class,
       PositionsCommand.class,
       GaugeCommand.class,
+      ManualCommand.class,
       ProveCommand.class,
       LogCommand.class,
       NotesCommand.class,
@@ -103,7 +117,7 @@ public final class Insidelift implements Runnable {
 
   private static int misunderstood(ParameterException e, String[] args) {
     CommandLine line = e.getCommandLine();
-    line.getErr().println("insidelift: " + Text.safe(String.valueOf(e.getMessage())));
+    line.getErr().println("insidelift: " + Misunderstood.words(e));
     line.getErr().println("Try: " + line.getCommandSpec().qualifiedName() + " --help");
     return line.getCommandSpec().exitCodeOnInvalidInput();
   }

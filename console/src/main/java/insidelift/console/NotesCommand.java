@@ -1,14 +1,19 @@
 package insidelift.console;
 
+import insidelift.console.page.NotesPage;
+import insidelift.console.page.Pages;
 import insidelift.engine.notes.Note;
 import insidelift.engine.notes.NoteBook;
 import insidelift.engine.notes.NoteSearch;
+import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.Printable;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -28,12 +33,28 @@ final class NotesCommand implements Callable<Integer> {
   @Parameters(paramLabel = "WORDS", arity = "0..*", description = "the note to show, or words")
   private List<String> words = List.of();
 
+  @Option(
+      names = "--html",
+      paramLabel = "FILE",
+      description = "write all notes into this file as one page")
+  private String page;
+
+  @Option(names = "--force", description = "replace the file if it exists already")
+  private boolean force;
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() {
+    if (page != null && !words.isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(), "the page has all notes; leave the words out, or --html");
+    }
     PrintWriter out = spec.commandLine().getOut();
     NoteBook notes = NoteBook.open();
+    if (page != null) {
+      return written(notes, out);
+    }
     List<Note> found = found(notes);
     if (found.isEmpty()) {
       spec.commandLine()
@@ -63,6 +84,18 @@ final class NotesCommand implements Callable<Integer> {
       return List.of(notes.note(words.get(0)));
     }
     return new NoteSearch(notes).find(words);
+  }
+
+  private int written(NoteBook notes, PrintWriter out) {
+    String shown = Printable.shown(page, 200);
+    try {
+      OutputFile.write(page, new Pages().notes(NotesPage.of(notes)), force);
+    } catch (CaseProblem e) {
+      spec.commandLine().getErr().println("insidelift: " + shown + ": " + e.getMessage());
+      return Insidelift.FAILED;
+    }
+    out.println("The notes are in " + shown + ".");
+    return 0;
   }
 
   /** A note as text. */

@@ -5,7 +5,6 @@ import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.logbook.OwnLog;
 import insidelift.engine.notes.NoteBook;
-import insidelift.rules.RuleBase;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.situation.CaseProblem;
 import java.nio.file.Path;
@@ -24,9 +23,7 @@ final class Preparation {
   private final CompletableFuture<Optional<OwnLog>> log;
 
   Preparation(Vocabulary vocabulary, NoteBook notes, Path folder) {
-    this.advisor =
-        CompletableFuture.supplyAsync(
-            () -> withOwn(new Advisor(vocabulary, RuleBase.load(), notes)));
+    this.advisor = CompletableFuture.supplyAsync(() -> withOwn(Advisor.load(vocabulary, notes)));
     // After the rules: on a machine of one processor they are what is waited for.
     this.log = advisor.thenApplyAsync(ready -> log(folder));
   }

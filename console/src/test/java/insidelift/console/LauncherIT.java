@@ -141,7 +141,9 @@ class LauncherIT {
   @CsvSource(
       delimiter = '|',
       value = {
-        "advice  | Unmatched argument at index 0: 'advice'        | insidelift",
+        "advice  | there is no verb \"advice\"; did you mean advise? | insidelift",
+        "xyzzy   | there is no verb \"xyzzy\"                 | insidelift",
+        "--jsn   | Unknown option: '--jsn'                    | insidelift",
         "advise  | Missing required parameter: 'CASE'             | insidelift advise",
         "predict | Missing required parameter: 'KART'             | insidelift predict",
         "prove   | Missing required parameters: 'BEFORE', 'AFTER' | insidelift prove"

@@ -114,7 +114,7 @@ class RecordingIT {
         .contains(
             "From your own log, 12 April (run 7): the last change was camber less, and the laps"
                 + " were quicker.",
-            "Taken from your own log: power mid, driver-strength limited.",
+            "Taken from your own log: driver-strength limited, power mid.",
             "The set-up is that of run 7.");
     JsonNode json =
         JsonMapper.builder()

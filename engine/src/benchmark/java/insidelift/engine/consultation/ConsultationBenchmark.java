@@ -79,7 +79,8 @@ public class ConsultationBenchmark {
     public void read(Answered answered) {
       RuleTable table = new RuleTable(answered.advisor.rules().index(), answered.grid);
       decision =
-          new TableDecision(new RuleStates(table, new Sizer(Kart.UNKNOWN)), answered.grid, TrackRecord.NONE);
+          new TableDecision(
+              new RuleStates(table, new Sizer(Kart.UNKNOWN)), answered.grid, TrackRecord.NONE);
     }
   }
 
@@ -148,8 +149,7 @@ public class ConsultationBenchmark {
   /** One other answer tried on a copy, and the difference in words. */
   @Benchmark
   public WhatIf whatIf(Answered answered) {
-    return new Explanation(answered.advisor, answered.situation())
-        .whatIf(Map.of("water", "wet"));
+    return new Explanation(answered.advisor, answered.situation()).whatIf(Map.of("water", "wet"));
   }
 
   /** From an answer to the next question. */

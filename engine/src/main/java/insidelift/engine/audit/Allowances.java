@@ -20,8 +20,21 @@ final class Allowances {
 
   private static final String FILE = "/insidelift/audit-allowed.json";
 
-  /** One allowance. */
-  record Allowance(String check, String id, String reason, String date) {
+  /**
+   * One allowance.
+   *
+   * @param check the check it is for
+   * @param id the remark's id
+   * @param reason why it is allowed
+   * @param date since when, ISO 8601
+   * @param rare whether only a wide sweep meets what it is for: then nobody misses it otherwise
+   */
+  record Allowance(String check, String id, String reason, String date, boolean rare) {
+
+    Allowance(String check, String id, String reason, String date) {
+      this(check, id, reason, date, false);
+    }
+
     String key() {
       return check + ": " + id;
     }
@@ -64,7 +77,8 @@ final class Allowances {
                 node.path("check").asText(),
                 node.path("id").asText(),
                 node.path("reason").asText(),
-                node.path("date").asText()));
+                node.path("date").asText(),
+                node.path("rare").asBoolean()));
       }
       return new Allowances(allowances);
     } catch (IOException e) {
@@ -84,7 +98,7 @@ final class Allowances {
   /** Allowances that allowed nothing: what they were for is gone, and they should go too. */
   List<Remark> idle() {
     return allowed.values().stream()
-        .filter(allowance -> !used.contains(allowance.key()))
+        .filter(allowance -> !allowance.rare() && !used.contains(allowance.key()))
         .map(
             allowance ->
                 Remark.of(

@@ -76,7 +76,12 @@ public final class Advisor {
 
   /** An advisor by the words, rules and notes of this build. */
   public static Advisor load() {
-    return new Advisor(Vocabulary.load(), RuleBase.load(), NoteBook.open());
+    return load(Vocabulary.load(), NoteBook.open());
+  }
+
+  /** An advisor by the rules of this build, with its words and notes where they are loaded. */
+  public static Advisor load(Vocabulary vocabulary, NoteBook notes) {
+    return new Advisor(vocabulary, RuleBase.load(), notes);
   }
 
   /** The same advisor with a shop's own rules and notes beside its own. */

@@ -95,7 +95,7 @@ final class Effects {
   /**
    * The kart's own geometry, with the settings it was measured at where the geometry names none.
    */
-  private static KartGeometry geometry(Kart kart) {
+  static KartGeometry geometry(Kart kart) {
     KartGeometry known = kart.geometry().map(KartGeometry::from).orElseGet(KartGeometry::typical);
     if (kart.camber().isPresent() && known.isTypical(Dimension.CAMBER)) {
       known = known.with(Dimension.CAMBER, kart.camber().map(Sides::middle).orElseThrow().value());

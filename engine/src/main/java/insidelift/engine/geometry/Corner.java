@@ -23,6 +23,11 @@ public record Corner(String name, double steerDeg, double lateralG) {
 
   /** The same corner, taken no faster than nine tenths of where this kart tips over. */
   Corner takenBy(KartGeometry kart) {
-    return new Corner(name, steerDeg, Math.min(lateralG, OF_TIPPING * kart.tipsOverAtG()));
+    return new Corner(name, steerDeg, Math.min(lateralG, hardestG(kart)));
+  }
+
+  /** The lateral acceleration, g, beyond which this kart is not judged. */
+  static double hardestG(KartGeometry kart) {
+    return OF_TIPPING * kart.tipsOverAtG();
   }
 }

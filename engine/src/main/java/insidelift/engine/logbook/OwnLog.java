@@ -4,6 +4,7 @@ import insidelift.engine.consultation.TrackRecord;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.Vocabulary;
+import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.situation.Kart;
 import insidelift.shared.situation.Situation;
 import java.nio.file.Path;
@@ -149,14 +150,15 @@ public final class OwnLog implements TrackRecord {
       open.remove("last-effect");
     }
     open.keySet().removeAll(situation.answers().keySet());
-    open.entrySet()
-        .removeIf(
-            answer ->
-                vocabulary
-                    .question(answer.getKey())
-                    .flatMap(question -> question.value(answer.getValue()))
-                    .isEmpty());
-    return open;
+    // In the order of the questions, whatever order the log was written in.
+    Map<String, String> ordered = new LinkedHashMap<>();
+    for (Question question : vocabulary.questions()) {
+      String value = open.get(question.id());
+      if (value != null && question.value(value).isPresent()) {
+        ordered.put(question.id(), value);
+      }
+    }
+    return ordered;
   }
 
   private Optional<Kart> lastKart() {

@@ -50,11 +50,11 @@ class LineFormatTest {
             + " 7",
         "kart|{\"name\":\"a\",\"name\":\"b\"}|it is not JSON",
         "kart|{\"name\":\"\\u001b[2J\"}|kart name: it holds the control character \\u{1b}",
-        "kart|{\"name\":\"a\",\"answers\":[]}|entry.answers: this must be an object in braces, but it is a"
-            + " list",
+        "kart|{\"name\":\"a\",\"answers\":[]}|entry.answers: this must be an object in braces, but"
+            + " it is a list",
         "day|{\"date\":\"12.4.\",\"track\":4}|entry.date: this must be a date such as 2026-04-12",
-        "day|{\"date\":\"2026-04-12\",\"track\":4.5}|entry.track: this must be a whole number, but it is the"
-            + " number 4.5",
+        "day|{\"date\":\"2026-04-12\",\"track\":4.5}|entry.track: this must be a whole number, but"
+            + " it is the number 4.5",
         "run|{\"day\":5,\"kart\":2,\"driver\":3,\"run\":1,\"laps\":[[1]]}|entry.laps: a lap must be"
             + " its seconds, or its number and seconds",
         "run|{\"day\":5,\"kart\":2,\"driver\":3,\"run\":1,\"laps\":[5]}|entry.laps: a lap time"

@@ -79,7 +79,7 @@ class OwnLogTest {
         .containsExactly(
             "From your own log, 12 April (run 7): the last change was camber less, and the",
             "  laps were slower.",
-            "Taken from your own log: power mid, adjustable both, driver-strength limited.",
+            "Taken from your own log: driver-strength limited, power mid, adjustable both.",
             "The set-up is that of run 7.");
   }
 

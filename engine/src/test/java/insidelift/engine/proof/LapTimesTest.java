@@ -111,8 +111,8 @@ class LapTimesTest {
   void aDecimalCommaWithoutColumnsIsNotGuessed() {
     refused(
         "62,345\n62,120\n",
-        "run.csv, line 2: lap 62 follows lap 62, but laps count upward (a decimal comma needs ; or a"
-            + " tab between the columns).");
+        "run.csv, line 2: lap 62 follows lap 62, but laps count upward (a decimal comma needs ; or"
+            + " a tab between the columns).");
   }
 
   @Test

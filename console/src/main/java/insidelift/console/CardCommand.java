@@ -1,0 +1,178 @@
+package insidelift.console;
+
+import insidelift.console.page.Pages;
+import insidelift.console.page.PitCardMaker;
+import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.SavedConsultation;
+import insidelift.engine.geometry.RefusedInputException;
+import insidelift.engine.logbook.DataFolder;
+import insidelift.engine.logbook.Logbook;
+import insidelift.engine.logbook.LogbookProblem;
+import insidelift.engine.logbook.Numbered;
+import insidelift.engine.logbook.RunEntry;
+import insidelift.shared.situation.CaseProblem;
+import insidelift.shared.situation.CaseReader;
+import insidelift.shared.situation.Printable;
+import insidelift.shared.situation.Situation;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code card CASE --out FILE}: the advice as a page to print and to take to the kart. */
+@Command(
+    name = "card",
+    mixinStandardHelpOptions = true,
+    header = "Writes the advice for a case as a pit card: one page to do, one page why.",
+    description = {
+      "",
+      "For example:",
+      "  insidelift card my-case.json --out card.html",
+      "  insidelift card --last --out card.html --for \"Mira, heat 2\"",
+      "  insidelift card run:12 --out card.html",
+      "The card is one HTML file. It needs no network, prints on A4 and Letter and can be read on",
+      "a phone. --last takes the last consultation that was finished, run:12 what the logbook",
+      "knows of run 12.",
+      ""
+    })
+final class CardCommand implements Callable<Integer> {
+
+  @Parameters(
+      paramLabel = "CASE",
+      arity = "0..1",
+      description = "the case file, - for standard input, or run:12 for a run of the logbook")
+  private String file;
+
+  @Option(names = "--last", description = "the last finished consultation instead of a case file")
+  private boolean last;
+
+  @Option(names = "--out", paramLabel = "FILE", required = true, description = "the file to write")
+  private String out;
+
+  @Option(names = "--force", description = "replace the file if it exists already")
+  private boolean force;
+
+  @Option(
+      names = "--for",
+      paramLabel = "TEXT",
+      defaultValue = "",
+      description = "whom and what it is for: a line on top of the card")
+  private String subject;
+
+  @Mixin private OverlayOption overlay;
+
+  private final DataPlace data;
+
+  /** Where the user's own files are. */
+  interface DataPlace {
+    Path find() throws LogbookProblem;
+  }
+
+  CardCommand() {
+    this(DataFolder::find);
+  }
+
+  CardCommand(DataPlace data) {
+    this.data = data;
+  }
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    if (last == (file != null)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          last
+              ? "CASE and --last exclude each other; give one of them"
+              : "name a case file, or give --last for the last consultation");
+    }
+    Advisor advisor;
+    try {
+      advisor = overlay.beside(Advisor.load());
+    } catch (CaseProblem e) {
+      return failed(e.getMessage());
+    }
+    Situation situation;
+    try {
+      situation = situation(advisor);
+    } catch (CaseProblem e) {
+      return failed(name() + ": " + e.getMessage());
+    } catch (LogbookProblem e) {
+      return failed(Text.safe(e.getMessage()));
+    }
+    String page;
+    try {
+      page =
+          new Pages()
+              .pitCard(
+                  PitCardMaker.card(
+                      situation,
+                      advisor.advise(situation),
+                      subject,
+                      LocalDate.now(ZoneId.systemDefault())));
+    } catch (RefusedInputException e) {
+      return failed(name() + ": kart." + Text.safe(e.getMessage()));
+    }
+    String shown = Printable.shown(out, 200);
+    try {
+      OutputFile.write(out, page, force);
+    } catch (CaseProblem e) {
+      return failed(shown + ": " + e.getMessage());
+    }
+    spec.commandLine().getOut().println("The pit card is in " + shown + ".");
+    return 0;
+  }
+
+  private Situation situation(Advisor advisor) throws CaseProblem, LogbookProblem {
+    if (last) {
+      Path kept = new SavedConsultation(data.find(), advisor.vocabulary()).last();
+      if (!Files.exists(kept)) {
+        throw new CaseProblem("there is none yet; start \"insidelift\" and finish one");
+      }
+      return InputFile.read(kept.toString(), in -> new CaseReader(advisor.vocabulary()).read(in));
+    }
+    if (file.matches("run:\\d{1,9}")) {
+      return logged(Integer.parseInt(file.substring("run:".length())));
+    }
+    return InputFile.read(file, in -> new CaseReader(advisor.vocabulary()).read(in));
+  }
+
+  private Situation logged(int number) throws CaseProblem, LogbookProblem {
+    Logbook logbook = Logbook.read(data.find());
+    RunEntry run =
+        logbook
+            .run(number)
+            .map(Numbered::entry)
+            .orElseThrow(() -> new CaseProblem("the logbook has no such run"));
+    if (subject.isEmpty()) {
+      subject =
+          "%s, %s, %s"
+              .formatted(
+                  logbook.name(run.driver()),
+                  logbook.name(run.kart()),
+                  logbook.day(run.day()).date());
+    }
+    return run.situation();
+  }
+
+  private String name() {
+    if (last) {
+      return "the last consultation";
+    }
+    return file.equals("-") ? "standard input" : Printable.shown(file, 200);
+  }
+
+  private int failed(String why) {
+    spec.commandLine().getErr().println("insidelift: " + why);
+    return Insidelift.FAILED;
+  }
+}

@@ -1,0 +1,169 @@
+package insidelift.console;
+
+import insidelift.console.AdviceText.Part;
+import insidelift.console.demo.Story;
+import insidelift.console.demo.Story.Scene;
+import insidelift.console.page.Pages;
+import insidelift.console.page.PitCardMaker;
+import insidelift.console.picture.TextPicture;
+import insidelift.console.picture.TextPictures;
+import insidelift.engine.consultation.Advisor;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.advice.Advice;
+import insidelift.shared.situation.CaseProblem;
+import insidelift.shared.situation.Printable;
+import java.io.Console;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code demo}: a day at a track, played without a question. */
+@Command(
+    name = "demo",
+    mixinStandardHelpOptions = true,
+    header = "Plays an invented day at a track: nothing to type, nothing is kept.",
+    description = {
+      "",
+      "For example:",
+      "  insidelift demo",
+      "  insidelift demo --fast --cards my-folder",
+      "The people, the kart and the lap times are invented; the answers are computed.",
+      ""
+    })
+final class DemoCommand implements Callable<Integer> {
+
+  /** Long enough to read a few lines, short enough not to wait. Judged by eye. */
+  private static final long PAUSE_MILLIS = 2500;
+
+  @Option(names = "--fast", description = "without pauses; there are none outside a terminal")
+  private boolean fast;
+
+  @Option(
+      names = "--cards",
+      paramLabel = "FOLDER",
+      description = "write the pit card of each scene into this folder, over older ones")
+  private String folder;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws InterruptedException {
+    Advisor advisor = Advisor.load();
+    Story story = Story.read(advisor.vocabulary());
+    show(new Text(Text.WIDTH).heading(story.title()).paragraph(story.opening()));
+    int number = 1;
+    for (Scene scene : story.scenes()) {
+      pause();
+      Advice advice = advisor.advise(scene.situation());
+      show(told(scene, advisor.vocabulary()));
+      pause();
+      show(answered(advice));
+      if (folder != null && !card(scene, advice, number)) {
+        return Insidelift.FAILED;
+      }
+      if (scene.proof().isPresent()) {
+        pause();
+        show(proved(scene));
+      }
+      number++;
+    }
+    pause();
+    show(new Text(Text.WIDTH).paragraph(story.closing()));
+    return 0;
+  }
+
+  private static Text told(Scene scene, Vocabulary vocabulary) {
+    Text text = new Text(Text.WIDTH).heading(scene.title()).paragraph(scene.told()).blank();
+    for (Map.Entry<String, String> answer : scene.situation().answers().entrySet()) {
+      text.item(
+          "  " + answer.getKey() + ": ",
+          vocabulary
+              .question(answer.getKey())
+              .flatMap(question -> question.value(answer.getValue()))
+              .map(Vocabulary.Value::words)
+              .orElse(answer.getValue()));
+    }
+    return text;
+  }
+
+  /** The first part of the advice, and how much more there is. */
+  private static Text answered(Advice advice) {
+    List<Part> parts = new AdviceText(Text.WIDTH).parts(advice);
+    Text text = new Text(Text.WIDTH).line(parts.get(0).title()).line("");
+    parts.get(0).lines().forEach(text::line);
+    advice.suggestions().stream()
+        .filter(suggestion -> suggestion.first() && suggestion.effect() != null)
+        .forEach(suggestion -> text.blank().paragraph(suggestion.effect().sentence()));
+    List<String> more = parts.stream().skip(1).map(Part::title).toList();
+    return text.blank()
+        .paragraph("There is more to read with every advice: " + String.join(", ", more) + ".");
+  }
+
+  private static Text proved(Scene scene) {
+    Text text = new Text(Text.WIDTH).paragraph(scene.drove()).blank();
+    TextPicture laps = TextPictures.laps(scene.proof().orElseThrow());
+    laps.lines().forEach(text::line);
+    return text.blank().paragraph(laps.sentence());
+  }
+
+  private boolean card(Scene scene, Advice advice, int number) {
+    Path file = Path.of(folder).resolve("card-" + number + ".html");
+    String page =
+        new Pages()
+            .pitCard(
+                PitCardMaker.card(
+                    scene.situation(),
+                    advice,
+                    scene.title(),
+                    LocalDate.now(ZoneId.systemDefault())));
+    String shown = Printable.shown(file.toString(), 200);
+    try {
+      OutputFile.write(file.toString(), page, true);
+    } catch (CaseProblem e) {
+      spec.commandLine().getErr().println("insidelift: " + shown + ": " + e.getMessage());
+      return false;
+    }
+    show(new Text(Text.WIDTH).paragraph("The pit card is in " + shown + "."));
+    return true;
+  }
+
+  private void show(Text text) {
+    PrintWriter out = spec.commandLine().getOut();
+    Glyphs.forOutput(Insidelift.charset(System.out)).fit(text.lines()).forEach(out::println);
+    out.println();
+    out.flush();
+  }
+
+  private void pause() throws InterruptedException {
+    if (!fast && watched()) {
+      Thread.sleep(PAUSE_MILLIS);
+    }
+  }
+
+  /** Whether somebody watches. */
+  @SuppressWarnings(
+      "SystemConsoleNull") // Newer Java has a console without a terminal: asked below.
+  private static boolean watched() {
+    Console console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      // Java 22 and newer can tell; this is built for Java 17, which has a console on terminals
+      // only.
+      return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+    } catch (NoSuchMethodException e) {
+      return true;
+    } catch (ReflectiveOperationException e) {
+      return false;
+    }
+  }
+}

@@ -1,0 +1,31 @@
+package insidelift.console;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+
+class MisunderstoodTest {
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "cart | there is no verb \"cart\"; did you mean card?",
+        "demmo | there is no verb \"demmo\"; did you mean demo?",
+        "xyzzy | there is no verb \"xyzzy\"",
+        "advise --jsn x | Unknown option: '--jsn'; did you mean --json?",
+        "advise | Missing required parameter: 'CASE'",
+        "a\u001b[31mb | there is no verb \"a\\u{1b}[31mb\"",
+      })
+  void whatIsNotUnderstoodIsNamedWithWhatIsNear(String line, String words) {
+    CommandLine top = new CommandLine(new Insidelift());
+    ParameterException problem =
+        catchThrowableOfType(ParameterException.class, () -> top.parseArgs(line.split(" ")));
+    assertThat(Misunderstood.words(problem)).isEqualTo(words);
+  }
+}

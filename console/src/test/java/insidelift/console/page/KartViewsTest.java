@@ -1,0 +1,91 @@
+package insidelift.console.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import insidelift.console.page.Picture.Shape;
+import insidelift.engine.geometry.ChangeCurves;
+import insidelift.engine.geometry.ChangeEffect;
+import insidelift.engine.geometry.KartGeometry;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What is drawn is measured on the drawing and compared with what was asked for. */
+class KartViewsTest {
+
+  private static final ChangeEffect EFFECT = ChangeEffect.of(KartGeometry.typical(), 2, 3);
+  private static final KartViews VIEWS = new KartViews(EFFECT);
+
+  /** A unit is rounded to a tenth, so over 180 units an angle is known to a twentieth degree. */
+  private static final double DEGREES = 0.05;
+
+  private static double[] ends(Picture picture, String look, int which) {
+    List<Shape> shapes = picture.shapes().stream().filter(s -> s.look().equals(look)).toList();
+    return Arrays.stream(shapes.get(which).path().split("[ML ]+", -1))
+        .filter(part -> !part.isEmpty())
+        .mapToDouble(Double::parseDouble)
+        .toArray();
+  }
+
+  /** Lean of a line from upright, degrees, positive with its upper end to the right. */
+  private static double lean(double[] ends) {
+    return Math.toDegrees(Math.atan2(ends[2] - ends[0], ends[1] - ends[3]));
+  }
+
+  @Test
+  void the_wheel_leans_by_the_camber_in_the_front_view() {
+    assertThat(lean(ends(VIEWS.front(), "before wide", 0))).isEqualTo(0, within(DEGREES));
+    assertThat(lean(ends(VIEWS.front(), "after wide", 0))).isEqualTo(2, within(DEGREES));
+  }
+
+  @Test
+  void the_kingpin_leans_inward_by_its_inclination_which_camber_takes_from() {
+    assertThat(lean(ends(VIEWS.front(), "before", 0))).isEqualTo(-6.5, within(DEGREES));
+    assertThat(lean(ends(VIEWS.front(), "after", 0))).isEqualTo(-4.5, within(DEGREES));
+  }
+
+  @Test
+  void the_kingpin_leans_back_by_the_caster_in_the_side_view() {
+    assertThat(lean(ends(VIEWS.side(), "before", 0))).isEqualTo(12.8, within(DEGREES));
+    assertThat(lean(ends(VIEWS.side(), "after", 0))).isEqualTo(15.8, within(DEGREES));
+  }
+
+  @Test
+  void the_wheelbase_and_the_tracks_have_one_scale_in_the_plan_view() {
+    double[] front = ends(VIEWS.plan(), "frame", 0);
+    double[] rear = ends(VIEWS.plan(), "frame", 1);
+    double[] spine = ends(VIEWS.plan(), "frame", 2);
+    double scale = (front[2] - front[0]) / 960;
+    assertThat((rear[2] - rear[0]) / scale).isEqualTo(1160, within(1.0));
+    assertThat((spine[3] - spine[1]) / scale).isEqualTo(1068, within(1.0));
+  }
+
+  @Test
+  void the_words_carry_the_same_numbers() {
+    assertThat(VIEWS.front().description())
+        .isEqualTo(
+            "Left front wheel seen from the front; the right one is its mirror image. Camber goes"
+                + " from 0.0° to +2.0°: the top moves 9.1 mm outward.");
+    assertThat(VIEWS.side().description())
+        .contains("Caster goes from +12.8° to +15.8°")
+        .contains("by 29.5 to 36.8 mm, the trail");
+    assertThat(VIEWS.plan().description()).contains("slow corner: 20° of steer at 0.4 g");
+  }
+
+  @Test
+  void a_lever_that_stays_is_said_to_stay() {
+    KartViews caster = new KartViews(ChangeEffect.of(KartGeometry.typical(), 0, 1));
+    assertThat(caster.front().description())
+        .endsWith("Camber stays at 0.0°: the wheel stands as before.");
+  }
+
+  @Test
+  void the_plots_say_where_the_inside_rear_lifts_and_start_at_the_computed_load() {
+    ChangeCurves curves = ChangeCurves.of(EFFECT);
+    assertThat(CurvePlots.insideRear(curves).description())
+        .contains("before, at 1.33 g; after, at ")
+        .contains("at 20° of steer");
+    assertThat(CurvePlots.lean(curves).description()).contains("at 0.4 g. At 30° of steer");
+  }
+}

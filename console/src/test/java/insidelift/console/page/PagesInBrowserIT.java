@@ -1,0 +1,234 @@
+package insidelift.console.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import insidelift.engine.notes.NoteBook;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * The pages in a real browser, where the machine has one: nothing runs over the edge, no character
+ * is without a glyph, an accessibility engine finds nothing (axe-core 4.11, rules for WCAG 2.2 A
+ * and AA and its best practices), and paper takes it as promised.
+ */
+class PagesInBrowserIT {
+
+  /** ISO 216 A4, 210 by 297 mm, and ANSI/ASME Y14.1 A, called Letter, in inches. */
+  private static final Map<String, double[]> PAPERS =
+      Map.of("A4", new double[] {210 / 25.4, 297 / 25.4}, "Letter", new double[] {8.5, 11});
+
+  private static final String OVERFLOW =
+      """
+      (() => {
+        const wide = document.documentElement.clientWidth;
+        const over = [...document.body.querySelectorAll('*')]
+          .filter(e => !e.closest('pre'))
+          .filter(e => e.getBoundingClientRect().right > wide + 0.5)
+          .map(e => e.tagName + ': ' + e.textContent.slice(0, 40));
+        if (document.documentElement.scrollWidth > wide) over.push('the page scrolls sideways');
+        for (const svg of document.querySelectorAll('svg')) {
+          const box = svg.viewBox.baseVal;
+          const texts = [...svg.querySelectorAll('text')].map(t => [t.textContent, t.getBBox()]);
+          for (const [name, b] of texts) {
+            if (b.x < 0 || b.y < 0 || b.x + b.width > box.width || b.y + b.height > box.height)
+              over.push('label out of its picture: ' + name);
+            for (const [other, o] of texts) {
+              if (other < name && b.x < o.x + o.width && o.x < b.x + b.width
+                  && b.y + 2 < o.y + o.height && o.y + 2 < b.y + b.height)
+                over.push('labels over each other: ' + name + ' and ' + other);
+            }
+          }
+        }
+        return over;
+      })()
+      """;
+
+  /** A character without a glyph is drawn like one that no font has. */
+  private static final String MISSING_GLYPHS =
+      """
+      (() => {
+        const canvas = document.createElement('canvas');
+        canvas.width = canvas.height = 48;
+        const pen = canvas.getContext('2d', {willReadFrequently: true});
+        pen.font = '32px ' + getComputedStyle(document.body).fontFamily;
+        const drawn = c => {
+          pen.clearRect(0, 0, 48, 48);
+          pen.fillText(c, 4, 38);
+          return pen.getImageData(0, 0, 48, 48).data.join();
+        };
+        const none = drawn('\\u{10FFFD}');
+        return [...new Set(document.documentElement.textContent)]
+          .filter(c => c.trim() !== '' && drawn(c) === none);
+      })()
+      """;
+
+  @TempDir private static Path folder;
+
+  private static Browser browser;
+  private static String axe;
+
+  @BeforeAll
+  static void startTheBrowser() throws IOException {
+    assumeTrue(Browser.here().isPresent(), "no browser on this machine");
+    browser = Browser.start(Browser.here().get(), folder.resolve("profile"));
+    try (InputStream in = PagesInBrowserIT.class.getResourceAsStream("/axe.min.js")) {
+      axe = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  @AfterAll
+  static void stopTheBrowser() {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  static Stream<Arguments> pages() {
+    String name = "Mira <b>& sons</b>, a rather long name for a heat: ÄÖÜ ß é";
+    return Stream.of(
+        Arguments.of("change", Cards.page(Cards.WET_HEAVY, name)),
+        Arguments.of("both", Cards.page(Cards.WET, "")),
+        Arguments.of("washers", Cards.page(Cards.WASHERS, "")),
+        Arguments.of("fault", Cards.page(Cards.FAULT, "")),
+        Arguments.of("hold", Cards.page(Cards.HOLD, "")),
+        Arguments.of("nothing", Cards.page(Cards.NOTHING, "")));
+  }
+
+  static Stream<Arguments> allPages() {
+    ResultSheet sheet =
+        new ResultSheet(
+            "Drill: ten cases",
+            "Mira <b>& sons</b>",
+            "2026-05-09",
+            "Eight of ten right.",
+            List.of("Case", "You said", "The rules say"),
+            List.of(List.of("Wet and heavy", "caster more", "caster stays")),
+            List.of("Read the note on heavy steering"));
+    return Stream.concat(
+        pages(),
+        Stream.of(
+            Arguments.of("notes", new Pages().notes(NotesPage.of(NoteBook.open()))),
+            Arguments.of("results", new Pages().results(sheet))));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("allPages")
+  void aPageFitsAPhoneAndALaptopAndHasAllItsGlyphs(String name, String page) throws IOException {
+    Path file = Files.writeString(folder.resolve(name + ".html"), page);
+    for (int[] size : new int[][] {{360, 740}, {1280, 800}}) {
+      browser.show(file, size[0], size[1], false);
+      assertThat(texts(browser.run(OVERFLOW))).as("%d wide", size[0]).isEmpty();
+    }
+    assertThat(texts(browser.run(MISSING_GLYPHS))).isEmpty();
+    assertThat(browser.run("performance.getEntriesByType('resource').length").asInt())
+        .as("requests")
+        .isZero();
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("allPages")
+  void anAccessibilityEngineFindsNothing(String name, String page) throws IOException {
+    Path file = Files.writeString(folder.resolve(name + ".html"), page);
+    for (boolean dark : new boolean[] {false, true}) {
+      browser.show(file, dark ? 360 : 1280, 800, dark);
+      assertThat(violations()).as(dark ? "dark" : "light").isEmpty();
+    }
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("pages")
+  void onPaperTheLastPageIsWhyAndWhatToDoStandsOnOneBeforeItOrOnTwoWithAWasherTable(
+      String name, String page) throws IOException, InterruptedException {
+    assumeTrue(Pdf.readable(), "no pdftotext on this machine");
+    Path file = Files.writeString(folder.resolve(name + ".html"), page);
+    for (Map.Entry<String, double[]> paper : PAPERS.entrySet()) {
+      browser.show(file, 1280, 800, true);
+      Path pdf = folder.resolve(name + ".pdf");
+      Files.write(pdf, browser.print(paper.getValue()[0], paper.getValue()[1]));
+      List<String> sheets = Pdf.pages(pdf);
+      assertThat(sheets.stream().map(sheet -> sheet.strip().lines().findFirst().orElse("")))
+          .as("%s on %s: how each sheet begins", name, paper.getKey())
+          .hasSize(name.equals("washers") ? 3 : 2)
+          .last()
+          .isEqualTo("Why");
+      assertThat(sheets.get(sheets.size() - 2)).contains("By hand").doesNotContain("Sources");
+    }
+  }
+
+  @Test
+  void theChecksFindWhatIsWrong() throws IOException {
+    String wrong =
+        Cards.page(Cards.WET, "")
+            .replace("<main>", "<main><p style='width:2000px'>\uDBC0\uDC00<img></p>")
+            .replace("--ink: #111111", "--ink: #bbbbbb");
+    browser.show(Files.writeString(folder.resolve("wrong.html"), wrong), 360, 740, false);
+    assertThat(texts(browser.run(OVERFLOW))).contains("the page scrolls sideways");
+    assertThat(texts(browser.run(MISSING_GLYPHS))).containsExactly("\uDBC0\uDC00");
+    assertThat(String.join(" ", violations())).contains("color-contrast", "image-alt");
+  }
+
+  private static List<String> violations() {
+    browser.run(axe + "; 0");
+    return texts(
+        browser.run(
+            "axe.run(document, {preload: false, runOnly: ['wcag2a', 'wcag2aa', 'wcag21a',"
+                + " 'wcag21aa', 'wcag22aa', 'best-practice']}).then(r => r.violations.map(v =>"
+                + " v.id + ': ' + v.nodes.map(n => n.html).join(' ')))"));
+  }
+
+  private static List<String> texts(JsonNode list) {
+    List<String> texts = new ArrayList<>();
+    list.forEach(text -> texts.add(text.asText()));
+    return texts;
+  }
+
+  /** PDF by the tools of poppler. */
+  private static final class Pdf {
+
+    private static final Pattern PAGES = Pattern.compile("Pages:\\s+(\\d+)");
+
+    static boolean readable() {
+      return Stream.of(System.getenv().getOrDefault("PATH", "").split(":", -1))
+          .anyMatch(
+              on ->
+                  Files.isExecutable(Path.of(on, "pdftotext"))
+                      && Files.isExecutable(Path.of(on, "pdfinfo")));
+    }
+
+    static List<String> pages(Path pdf) throws IOException, InterruptedException {
+      Matcher count = PAGES.matcher(output("pdfinfo", pdf.toString()));
+      assertThat(count.find()).isTrue();
+      List<String> pages = new ArrayList<>();
+      for (int i = 1; i <= Integer.parseInt(count.group(1)); i++) {
+        String page = Integer.toString(i);
+        pages.add(output("pdftotext", "-f", page, "-l", page, pdf.toString(), "-"));
+      }
+      return pages;
+    }
+
+    private static String output(String... command) throws IOException, InterruptedException {
+      Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+      String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+      assertThat(process.waitFor()).as(text).isZero();
+      return text;
+    }
+  }
+}
