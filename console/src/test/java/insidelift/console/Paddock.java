@@ -36,6 +36,21 @@ final class Paddock implements AutoCloseable {
   /** A screen is looked at when nothing has been written for so long. */
   private static final long QUIET_MS = 60;
 
+  static {
+    // The first start of a build makes an archive and says so; every dialogue here is a later one.
+    try {
+      new ProcessBuilder(Launcher.CONSOLE.resolve("insidelift").toString(), "--version")
+          .redirectErrorStream(true)
+          .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+          .start()
+          .waitFor();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
   private final Process process;
   private final OutputStream keyboard;
   private final boolean pipe;
