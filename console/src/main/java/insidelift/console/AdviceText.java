@@ -1,5 +1,6 @@
 package insidelift.console;
 
+import insidelift.console.page.AdviceWords;
 import insidelift.shared.CheckKind;
 import insidelift.shared.Status;
 import insidelift.shared.advice.Advice;
@@ -22,9 +23,6 @@ final class AdviceText {
   /** A part of the advice, which opens on a page of its own. */
   record Part(String title, List<String> lines) {}
 
-  /** How the notes open the step that differs from lever to lever. */
-  private static final String WHICH_WAY = "For this change ";
-
   private final int width;
 
   AdviceText(int width) {
@@ -44,7 +42,7 @@ final class AdviceText {
   /** The advice part by part; a part with nothing in it is left out. */
   List<Part> parts(Advice advice) {
     List<Part> parts = new ArrayList<>();
-    parts.add(new Part(title(advice.status()), whatToDo(advice)));
+    parts.add(new Part(AdviceWords.headline(advice.status()), whatToDo(advice)));
     parts.add(new Part("Why", why(advice)));
     parts.add(new Part("Take care", care(advice)));
     parts.add(new Part("The job, step by step", job(advice)));
@@ -54,15 +52,6 @@ final class AdviceText {
     parts.add(new Part("Sources", sources(advice)));
     parts.removeIf(part -> part.lines().isEmpty());
     return parts;
-  }
-
-  private static String title(Status status) {
-    return switch (status) {
-      case FIX_FIRST -> "Fix this first: no camber or caster change yet";
-      case CHANGE -> "What to do now";
-      case HOLD -> "Hold: leave camber and caster as they are";
-      case NOT_ENOUGH -> "Not enough to go on yet";
-    };
   }
 
   private List<String> whatToDo(Advice advice) {
@@ -75,7 +64,7 @@ final class AdviceText {
               text.item("    ", check.action());
             });
     if (advice.status() == Status.NOT_ENOUGH) {
-      text.paragraph("Nothing known so far asks for a change or rules one out.");
+      text.paragraph(AdviceWords.NOTHING_KNOWN);
       advice.wouldHelp().stream()
           .limit(1)
           .forEach(open -> text.paragraph("What would help most: " + open.ask()));
@@ -85,7 +74,7 @@ final class AdviceText {
         .forEach(
             suggestion -> {
               text.item("  > ", suggestion.summary());
-              text.item("    ", sureness(suggestion));
+              text.item("    ", AdviceWords.sureness(suggestion));
             });
     List<Suggestion> later =
         advice.suggestions().stream().filter(s -> !s.first() && s.moves()).toList();
@@ -104,13 +93,6 @@ final class AdviceText {
           .forEach(other -> text.item("  - ", "Worth a look: " + other.what() + "."));
     }
     return text.lines();
-  }
-
-  private static String sureness(Suggestion suggestion) {
-    String unsure = suggestion.disputes().isEmpty() ? "" : ", but the trade disputes this";
-    return "How sure: %s%s. Time: %d to %d minutes with toe."
-        .formatted(
-            suggestion.strength(), unsure, suggestion.minutes().from(), suggestion.minutes().to());
   }
 
   private List<String> why(Advice advice) {
@@ -176,7 +158,7 @@ final class AdviceText {
     now.forEach(suggestion -> shared.addAll(suggestion.steps()));
     for (Suggestion suggestion : now) {
       for (String step : suggestion.steps()) {
-        if (step.startsWith(WHICH_WAY)) {
+        if (AdviceWords.saysWhichWay(step)) {
           shared.remove(step);
           text.item("  " + suggestion.lever().id() + ": ", step);
         }

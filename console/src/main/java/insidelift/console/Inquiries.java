@@ -6,6 +6,7 @@ import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
+import insidelift.shared.advice.Advice;
 import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.situation.Printable;
 import java.util.ArrayList;
@@ -15,7 +16,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -81,17 +81,16 @@ final class Inquiries {
   /** Every lever that is spoken of, and where to ask on. */
   private List<String> how() {
     List<String> lines = new ArrayList<>();
-    List<Lever> levers =
-        session.advice().suggestions().stream().map(Suggestion::lever).distinct().toList();
+    Advice advice = session.advice();
+    Explanation explanation = explanation();
+    List<Lever> levers = advice.suggestions().stream().map(Suggestion::lever).distinct().toList();
     for (Lever lever : levers.isEmpty() ? List.of(Lever.values()) : levers) {
-      lines.addAll(explanation().how(lever.id()).lines());
+      lines.addAll(explanation.how(lever.id()).lines());
     }
-    String findings =
-        session.advice().findings().stream()
-            .map(finding -> finding.id())
-            .collect(Collectors.joining(", "));
+    List<String> findings = advice.findings().stream().map(finding -> finding.id()).toList();
     if (!findings.isEmpty()) {
-      lines.add("What it found: " + findings + ". Ask as in: how " + findings.split(",", 2)[0]);
+      lines.add(
+          "What it found: " + String.join(", ", findings) + ". Ask as in: how " + findings.get(0));
     }
     return lines;
   }

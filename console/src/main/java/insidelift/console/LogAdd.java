@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -146,7 +147,7 @@ final class LogAdd implements Runnable {
 
     @Override
     Job prepare(Path folder) throws UnreadableLapTimes, CaseProblem {
-      RunFacts.Told told = facts.read(folder);
+      UnaryOperator<RunEntry> told = facts.read(folder);
       LocalDate when = RunPlace.date(date);
       return (writer, where) -> {
         Logbook book = writer.logbook();
@@ -158,7 +159,7 @@ final class LogAdd implements Runnable {
         }
         int day = known.orElseGet(writer::next);
         NextRun next = NextRun.of(book, day, when, place.kart(book), place.driver(book));
-        RunEntry run = told.on(next.run());
+        RunEntry run = told.apply(next.run());
         entries.add(run);
         List<Integer> numbers = writer.append(entries);
         int number = numbers.get(numbers.size() - 1);

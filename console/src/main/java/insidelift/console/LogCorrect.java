@@ -16,6 +16,7 @@ import insidelift.shared.situation.Printable;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -203,10 +204,10 @@ final class LogCorrect implements Runnable {
 
     @Override
     Change change(Path folder) throws UnreadableLapTimes, CaseProblem {
-      RunFacts.Told told = facts.read(folder);
+      UnaryOperator<RunEntry> told = facts.read(folder);
       return (book, number) -> {
         RunEntry was = need(book, number, RunEntry.class, "run");
-        return told.on(
+        return told.apply(
             was.drivenBy(
                 kart == null ? was.kart() : RunPlace.need("kart", kart, book::kart),
                 driver == null ? was.driver() : RunPlace.need("driver", driver, book::driver)));

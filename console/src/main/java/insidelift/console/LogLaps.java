@@ -7,6 +7,7 @@ import insidelift.engine.logbook.WrittenText;
 import insidelift.engine.proof.UnreadableLapTimes;
 import insidelift.shared.situation.CaseProblem;
 import java.nio.file.Path;
+import java.util.function.UnaryOperator;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -30,7 +31,7 @@ final class LogLaps extends LogWriting {
 
   @Override
   Job prepare(Path folder) throws UnreadableLapTimes, CaseProblem {
-    RunFacts.Told told = facts.read(folder);
+    UnaryOperator<RunEntry> told = facts.read(folder);
     return (writer, where) -> {
       Logbook book = writer.logbook();
       int record = LogCorrect.run(book, number);
@@ -40,7 +41,7 @@ final class LogLaps extends LogWriting {
             "run %d has lap times already; to put them right: insidelift log correct run %d"
                 .formatted(record, record));
       }
-      RunEntry now = told.on(was);
+      RunEntry now = told.apply(was);
       if (now.laps().isEmpty()) {
         throw new IllegalArgumentException("there are no lap times: give --laps or --times");
       }

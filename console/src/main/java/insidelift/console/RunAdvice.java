@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import picocli.CommandLine.Option;
 
 /** The advice given before a run, and whether the run was driven with it. */
@@ -42,11 +43,7 @@ final class RunAdvice {
   private final Map<Lever, String> declined = new LinkedHashMap<>();
 
   /** What became of the advice, to be put on a run. */
-  interface Told {
-    RunEntry on(RunEntry run);
-  }
-
-  Told read(Path folder) throws CaseProblem {
+  UnaryOperator<RunEntry> read(Path folder) throws CaseProblem {
     if (took.isEmpty() && declined.isEmpty()) {
       if (advised != null) {
         throw new IllegalArgumentException(

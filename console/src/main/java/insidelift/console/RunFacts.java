@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -126,24 +127,19 @@ final class RunFacts {
   @Option(names = "--said", paramLabel = "TEXT", description = "what the driver said")
   private String said;
 
-  /** What was told, read and checked, to be put on a run. */
-  interface Told {
-    RunEntry on(RunEntry run);
-  }
-
   /**
-   * Reads everything that was told.
+   * Reads and checks everything that was told, to be put on a run.
    *
    * @throws UnreadableLapTimes if the lap times are none
    * @throws CaseProblem if a file cannot be used
    * @throws IllegalArgumentException if options contradict each other
    */
-  Told read(Path folder) throws UnreadableLapTimes, CaseProblem {
+  UnaryOperator<RunEntry> read(Path folder) throws UnreadableLapTimes, CaseProblem {
     Optional<LapTimes> driven = lapTimes();
-    RunSituation.Told known = situation.read();
-    RunAdvice.Told advised = advice.read(folder);
+    UnaryOperator<RunEntry> known = situation.read();
+    UnaryOperator<RunEntry> advised = advice.read(folder);
     return run -> {
-      RunEntry told = advised.on(known.on(run));
+      RunEntry told = advised.apply(known.apply(run));
       if (driven.isPresent()) {
         told = told.with(driven.get());
       }

@@ -12,6 +12,7 @@ import insidelift.shared.situation.Sides;
 import insidelift.shared.situation.Situation;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 
@@ -56,11 +57,7 @@ final class RunSituation {
   private boolean absolute;
 
   /** What was told of set-up and answers, to be put on a run. */
-  interface Told {
-    RunEntry on(RunEntry run);
-  }
-
-  Told read() throws CaseProblem {
+  UnaryOperator<RunEntry> read() throws CaseProblem {
     boolean nothing = file == null && answers.isEmpty() && camber == null && caster == null;
     if (absolute && caster == null) {
       throw new IllegalArgumentException("--absolute says what --caster is, but there is none");

@@ -28,9 +28,6 @@ import java.util.stream.Stream;
 /** Lays out an advice as a pit card. */
 public final class PitCardMaker {
 
-  /** How the notes open the step that differs from lever to lever. */
-  private static final String WHICH_WAY = "For this change ";
-
   private static final int MOST_SUBJECT = 120;
   private static final int MOST_LINE = 200;
 
@@ -60,12 +57,12 @@ public final class PitCardMaker {
     return new PitCard(
         Printable.shown(subject, MOST_SUBJECT),
         day.toString(),
-        headline(),
-        explained(),
+        AdviceWords.headline(advice.status()),
+        advice.status() == Status.NOT_ENOUGH ? AdviceWords.NOTHING_KNOWN : "",
         checks(check -> check.kind() != CheckKind.LOOK),
         now.stream().map(this::move).toList(),
         washers(now),
-        all(now, Suggestion::steps).filter(step -> !step.startsWith(WHICH_WAY)).toList(),
+        all(now, Suggestion::steps).filter(step -> !AdviceWords.saysWhichWay(step)).toList(),
         all(now, Suggestion::cautions).toList(),
         checks(check -> check.kind() == CheckKind.LOOK).stream().map(PitCardMaker::look).toList(),
         suggestions(s -> !s.first() && s.moves()).stream().map(Suggestion::summary).toList(),
@@ -79,21 +76,6 @@ public final class PitCardMaker {
         advice.wouldHelp().stream().map(Advice.Open::ask).toList(),
         advice.assumed(),
         sources());
-  }
-
-  private String headline() {
-    return switch (advice.status()) {
-      case FIX_FIRST -> "Fix this first: no camber or caster change yet";
-      case CHANGE -> "What to do now";
-      case HOLD -> "Hold: leave camber and caster as they are";
-      case NOT_ENOUGH -> "Not enough to go on yet";
-    };
-  }
-
-  private String explained() {
-    return advice.status() == Status.NOT_ENOUGH
-        ? "Nothing known so far asks for a change or rules one out."
-        : "";
   }
 
   private List<Suggestion> suggestions(Predicate<Suggestion> which) {
@@ -117,10 +99,10 @@ public final class PitCardMaker {
     return new Move(
         suggestion.lever().id(),
         suggestion.summary(),
-        sureness(suggestion),
+        AdviceWords.sureness(suggestion),
         reference(suggestion),
         sides(suggestion),
-        suggestion.steps().stream().filter(step -> step.startsWith(WHICH_WAY)).toList(),
+        suggestion.steps().stream().filter(AdviceWords::saysWhichWay).toList(),
         suggestion.confirm(),
         suggestion.undo());
   }
@@ -129,15 +111,6 @@ public final class PitCardMaker {
     return suggestion.target().reference().equals("neutral")
         ? "from neutral"
         : "degrees from upright";
-  }
-
-  private static String sureness(Suggestion suggestion) {
-    return "How sure: %s%s. Time: %d to %d minutes with toe."
-        .formatted(
-            suggestion.strength(),
-            suggestion.disputes().isEmpty() ? "" : ", but the trade disputes this",
-            suggestion.minutes().from(),
-            suggestion.minutes().to());
   }
 
   private List<SideSetting> sides(Suggestion suggestion) {

@@ -51,6 +51,7 @@ public final class Advisor {
   private final NoteBook notes;
   private final Effects effects = new Effects();
   private final TrackRecord record;
+  private final OpenQuestions open;
 
   /** An advisor by the given words, rules and notes. */
   public Advisor(Vocabulary vocabulary, RuleBase rules, NoteBook notes) {
@@ -62,6 +63,12 @@ public final class Advisor {
     this.rules = rules;
     this.notes = notes;
     this.record = record;
+    this.open = new OpenQuestions(vocabulary, rules.index());
+  }
+
+  /** Which questions can still matter by its words and rules. */
+  OpenQuestions open() {
+    return open;
   }
 
   /** How advice has done before, as far as this advisor knows. */
@@ -107,7 +114,7 @@ public final class Advisor {
   /** What to do in a situation, and why. */
   public Advice advise(Situation situation) {
     Effects.check(situation.kart());
-    return new Wording(vocabulary, notes, rules, effects, situation).advice(decide(situation));
+    return new Wording(vocabulary, notes, open, effects, situation).advice(decide(situation));
   }
 
   /**
@@ -115,7 +122,7 @@ public final class Advisor {
    * holding many cases against the rules needs.
    */
   public Advice outline(Situation situation) {
-    return new Wording(vocabulary, notes, rules, null, situation).advice(decide(situation));
+    return new Wording(vocabulary, notes, null, null, situation).advice(decide(situation));
   }
 
   /** The decisions on a situation without the words: what comparing many of them needs. */

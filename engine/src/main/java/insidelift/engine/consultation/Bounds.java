@@ -4,7 +4,7 @@ import static insidelift.engine.consultation.RuleStates.MAYBE;
 import static insidelift.engine.consultation.RuleStates.NO;
 import static insidelift.engine.consultation.RuleStates.YES;
 
-import insidelift.engine.consultation.RuleStates.Hinge;
+import insidelift.engine.consultation.Hinges.Hinge;
 import insidelift.engine.consultation.RuleTable.Asked;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
@@ -28,6 +28,7 @@ final class Bounds {
   private final RuleStates rules;
   private final RuleTable table;
   private final Listening listening;
+  private final Hinges hinges;
   private final int[] enough;
   private final BitSet signature = new BitSet();
   private final boolean[] safety;
@@ -39,6 +40,7 @@ final class Bounds {
     this.rules = rules;
     this.table = rules.table();
     this.listening = new Listening(rules);
+    this.hinges = new Hinges(rules);
     this.blocking = table.with("check").stream().mapToInt(Integer::intValue).toArray();
     this.safety = new boolean[table.lines().size()];
     for (int line : blocking) {
@@ -99,7 +101,7 @@ final class Bounds {
     }
     for (int line : blocking) {
       if (rules.state(line) == MAYBE && (!fault || safety[line])) {
-        inTheWay = rules.hinge(line);
+        inTheWay = hinges.hinge(line);
         return fault;
       }
       if (fault && rules.state(line) == YES && safety[line]) {
@@ -159,13 +161,13 @@ final class Bounds {
   private boolean certain(Asked asked) {
     Direction way = rules.direction(asked);
     if (rules.state(asked.line()) == MAYBE || way == null) {
-      return waits(rules.hinge(asked));
+      return waits(hinges.hinge(asked));
     }
     if (aside(asked) == MAYBE) {
       return waits(hingeOfAside(asked));
     }
     if (rules.barred(asked, way) == MAYBE) {
-      return waits(rules.hingeOfBar(asked, way));
+      return waits(hinges.hingeOfBar(asked, way));
     }
     if (asked.target() && rules.fewer(asked.lever()) == YES) {
       signature.set(table.lines().size() + 2 + LEVERS.indexOf(asked.lever()));
@@ -207,10 +209,10 @@ final class Bounds {
     }
     for (Asked asked : possible) {
       if (rules.state(asked.line()) == MAYBE) {
-        return waits(rules.hinge(asked.line()));
+        return waits(hinges.hinge(asked.line()));
       }
       if (rules.barred(asked, asked.direction()) == MAYBE) {
-        return waits(rules.hingeOfBar(asked, asked.direction()));
+        return waits(hinges.hingeOfBar(asked, asked.direction()));
       }
       if (aside(asked) == MAYBE) {
         return waits(hingeOfAside(asked));
@@ -235,13 +237,13 @@ final class Bounds {
     for (int line : table.doubling(asked)) {
       if (rules.state(line) != NO && rules.mostStrength(asked) >= Weigher.STRONG) {
         if (rules.state(line) == MAYBE) {
-          return waits(rules.hinge(line));
+          return waits(hinges.hinge(line));
         }
         if (rules.leastStrength(asked) < Weigher.STRONG) {
-          return waits(rules.hinge(asked));
+          return waits(hinges.hinge(asked));
         }
         if (rules.fewer(asked.lever()) == MAYBE) {
-          return waits(rules.hingeOfFewer(asked.lever()));
+          return waits(hinges.hingeOfFewer(asked.lever()));
         }
         signature.set(line);
         if (rules.fewer(asked.lever()) == YES) {
@@ -263,13 +265,13 @@ final class Bounds {
       return true;
     }
     if (rules.leastStrength(asked) != rules.mostStrength(asked)) {
-      return waits(rules.hinge(asked));
+      return waits(hinges.hinge(asked));
     }
     strength(asked);
     if (both) {
       for (int line : table.with("leads")) {
         if (rules.state(line) == MAYBE) {
-          return waits(rules.hinge(line));
+          return waits(hinges.hinge(line));
         }
         signature.set(line, rules.state(line) == YES);
       }
@@ -294,7 +296,7 @@ final class Bounds {
   private Hinge hingeOfAside(Asked asked) {
     for (int line : table.settingAside(asked)) {
       if (rules.state(line) == MAYBE) {
-        return rules.hinge(line);
+        return hinges.hinge(line);
       }
     }
     return null;

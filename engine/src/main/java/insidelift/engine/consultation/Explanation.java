@@ -61,8 +61,7 @@ public final class Explanation {
     Map<String, Answer> known = known();
     Set<String> serves = new LinkedHashSet<>();
     Set<String> already = new LinkedHashSet<>();
-    for (IndexedRule rule :
-        new OpenQuestions(advisor.vocabulary(), advisor.rules().index()).live(known)) {
+    for (IndexedRule rule : advisor.open().live(known)) {
       if (rule.premises().stream().anyMatch(premise -> names(premise, id))) {
         serves.add(said.title(rule.note()));
         rule.premises().stream()

@@ -1,6 +1,6 @@
 package insidelift.engine.consultation;
 
-import insidelift.engine.consultation.RuleStates.Hinge;
+import insidelift.engine.consultation.Hinges.Hinge;
 import insidelift.engine.sizing.Sizer;
 import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.situation.Kart;

@@ -58,7 +58,7 @@ final class Outcomes {
   }
 
   /** The open question that keeps the last box from coming to one thing. */
-  RuleStates.Hinge inTheWay() {
+  Hinges.Hinge inTheWay() {
     return bounds.inTheWay();
   }
 

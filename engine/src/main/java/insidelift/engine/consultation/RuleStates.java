@@ -35,10 +35,7 @@ final class RuleStates {
   private static final byte NOT_LOOKED_AT = -1;
 
   /** A bar that a rule can set. */
-  private record Bar(int line, Lever lever, Direction direction, Scope scope) {}
-
-  /** An open question, and the states of it that decide something. */
-  record Hinge(int question, int mask) {}
+  record Bar(int line, Lever lever, Direction direction, Scope scope) {}
 
   private final RuleTable table;
   private final Sizer sizer;
@@ -129,6 +126,16 @@ final class RuleStates {
     return table;
   }
 
+  /** The bars that rules can set. */
+  Bar[] bars() {
+    return bars;
+  }
+
+  /** The rules that take a position off a lever. */
+  int[] takingOff(Lever lever) {
+    return fewer.get(lever);
+  }
+
   Sizer sizer() {
     return sizer;
   }
@@ -182,7 +189,7 @@ final class RuleStates {
     return fitting == 0 ? NO : fitting == possible ? YES : MAYBE;
   }
 
-  private byte found(Found found) {
+  byte found(Found found) {
     int finding = found.finding();
     sum(finding);
     byte state = MAYBE;
@@ -244,7 +251,7 @@ final class RuleStates {
     return state;
   }
 
-  private static boolean stops(Bar bar, Asked asked, Direction direction) {
+  static boolean stops(Bar bar, Asked asked, Direction direction) {
     return bar.lever() == asked.lever()
         && bar.direction() == direction
         && (bar.scope() == Scope.ALL || (!asked.target() && !asked.undo()));
@@ -311,84 +318,6 @@ final class RuleStates {
     }
     sum(asked.finding());
     return most[asked.finding()];
-  }
-
-  /** An open question on which the state of a rule hangs; null if there is none. */
-  Hinge hinge(int line) {
-    Line of = lines[line];
-    for (Seen seen : of.answers()) {
-      if (seen(seen) == MAYBE) {
-        for (int i = 0; i < seen.questions().length; i++) {
-          if (seen(seen, i) == MAYBE) {
-            return new Hinge(seen.questions()[i], seen.masks()[i]);
-          }
-        }
-      }
-    }
-    for (Found found : of.findings()) {
-      if (found(found) == MAYBE) {
-        return hingeOfFinding(found.finding());
-      }
-    }
-    for (BarredTest test : of.barred()) {
-      for (Bar bar : bars) {
-        if (bar.lever() == test.lever()
-            && bar.direction() == test.direction()
-            && state(bar.line()) == MAYBE) {
-          return hinge(bar.line());
-        }
-      }
-    }
-    for (Proposed proposed : of.proposals()) {
-      for (Asked asked : proposed.candidates()) {
-        Hinge hinge = state(asked.line()) == NO ? null : hinge(asked);
-        if (hinge != null) {
-          return hinge;
-        }
-      }
-    }
-    return null;
-  }
-
-  /** An open question on which a wish hangs: whether it is made, which way, how strongly. */
-  Hinge hinge(Asked asked) {
-    if (state(asked.line()) == MAYBE) {
-      return hinge(asked.line());
-    }
-    if (asked.target() && fewer(asked.lever()) == MAYBE) {
-      return hingeOfFewer(asked.lever());
-    }
-    return asked.finding() < 0 ? null : hingeOfFinding(asked.finding());
-  }
-
-  /** An open question on which it hangs whether a wish is barred. */
-  Hinge hingeOfBar(Asked asked, Direction direction) {
-    for (Bar bar : bars) {
-      if (stops(bar, asked, direction) && state(bar.line()) == MAYBE) {
-        return hinge(bar.line());
-      }
-    }
-    return null;
-  }
-
-  Hinge hingeOfFewer(Lever lever) {
-    for (int line : fewer.get(lever)) {
-      if (state(line) == MAYBE) {
-        return hinge(line);
-      }
-    }
-    return null;
-  }
-
-  private Hinge hingeOfFinding(int finding) {
-    for (Piece[] observation : table.evidence(finding)) {
-      for (Piece piece : observation) {
-        if (state(piece.line()) == MAYBE) {
-          return hinge(piece.line());
-        }
-      }
-    }
-    return null;
   }
 
   static byte most(byte one, byte other) {

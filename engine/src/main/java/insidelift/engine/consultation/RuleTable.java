@@ -3,14 +3,11 @@ package insidelift.engine.consultation;
 import insidelift.shared.CheckKind;
 import insidelift.shared.Column;
 import insidelift.shared.Direction;
-import insidelift.shared.Kind;
 import insidelift.shared.Lever;
 import insidelift.shared.Named;
 import insidelift.shared.index.RuleIndex;
 import insidelift.shared.index.RuleIndex.Act;
-import insidelift.shared.index.RuleIndex.Constraint;
 import insidelift.shared.index.RuleIndex.IndexedRule;
-import insidelift.shared.index.RuleIndex.Premise;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -130,7 +127,7 @@ final class RuleTable {
     this.grid = grid;
     List<IndexedRule> heard =
         index.rules().stream()
-            .filter(rule -> rule.acts().stream().anyMatch(act -> HEARD.contains(act.verb())))
+            .filter(rule -> rule.acts().stream().anyMatch(RuleTable::heard))
             .filter(rule -> rule.acts().stream().noneMatch(RuleTable::looks))
             .toList();
     // Wishes first: the rules that read them point at them.
@@ -139,7 +136,8 @@ final class RuleTable {
         wish(i, heard.get(i), act);
       }
     }
-    heard.forEach(rule -> lines.add(line(rule)));
+    Premises premises = new Premises(grid, this);
+    heard.forEach(rule -> lines.add(premises.line(rule)));
     Map<Integer, Map<String, List<Piece>>> pieces = new HashMap<>();
     for (int i = 0; i < heard.size(); i++) {
       for (Act act : lines.get(i).acts()) {
@@ -171,6 +169,11 @@ final class RuleTable {
   /** A check that stops nothing changes nothing now. */
   private static boolean looks(Act act) {
     return act.verb().equals("check") && act.words().get(0).equals(CheckKind.LOOK.id());
+  }
+
+  /** Whether a verb takes part in what to do now. */
+  static boolean heard(Act act) {
+    return HEARD.contains(act.verb());
   }
 
   List<Line> lines() {
@@ -298,102 +301,6 @@ final class RuleTable {
           "evidence must rest on one question: rule \"" + line.rule().id() + '"');
     }
     return grid.question(last[0]).id();
-  }
-
-  private Line line(IndexedRule rule) {
-    List<Seen> answers = new ArrayList<>();
-    List<Found> findings = new ArrayList<>();
-    List<BarredTest> barred = new ArrayList<>();
-    List<Proposed> proposals = new ArrayList<>();
-    for (Premise premise : rule.premises()) {
-      switch (premise.fact()) {
-        case "Answer" -> answers.add(seen(premise));
-        case "Finding" ->
-            findings.add(new Found(finding(only(premise, "id")), least(premise), premise.absent()));
-        case "Barred" ->
-            barred.add(
-                new BarredTest(
-                    lever(only(premise, "lever")),
-                    direction(only(premise, "direction")),
-                    premise.absent()));
-        case "Proposal" -> proposals.add(proposed(premise));
-        default ->
-            throw new IllegalStateException(
-                "no bound can be put on a premise of rule \"" + rule.id() + '"');
-      }
-    }
-    return new Line(
-        rule,
-        answers,
-        findings,
-        barred,
-        proposals,
-        rule.acts().stream().filter(act -> HEARD.contains(act.verb())).toList(),
-        rule.acts().stream()
-            .filter(act -> act.verb().equals("evidence"))
-            .map(act -> finding(act.words().get(0)))
-            .toList());
-  }
-
-  private Seen seen(Premise premise) {
-    boolean complaint = premise.field("complaint").isPresent();
-    List<Integer> questions = new ArrayList<>();
-    List<Integer> masks = new ArrayList<>();
-    for (int q = 0; q < grid.size(); q++) {
-      String id = grid.question(q).id();
-      if (premise.field("question").map(field -> field.values().contains(id)).orElse(true)) {
-        int at = q;
-        int mask =
-            premise
-                .field("value")
-                .map(field -> grid.mask(at, field.values()))
-                .orElse(grid.full(q) & ~Grid.ABSENT);
-        mask &= complaint ? grid.complaints(q) : mask;
-        if (mask != 0) {
-          questions.add(q);
-          masks.add(mask);
-        }
-      }
-    }
-    return new Seen(
-        questions.stream().mapToInt(Integer::intValue).toArray(),
-        masks.stream().mapToInt(Integer::intValue).toArray(),
-        premise.absent());
-  }
-
-  private Proposed proposed(Premise premise) {
-    List<Asked> candidates =
-        asked.stream()
-            .filter(one -> allows(premise, "claim", one.claim()))
-            .filter(one -> allows(premise, "lever", one.lever().id()))
-            .filter(
-                one -> allows(premise, "kind", (one.target() ? Kind.TARGET : Kind.CORRECTION).id()))
-            .toList();
-    return new Proposed(
-        candidates,
-        premise.field("direction").map(way -> direction(way.values().get(0))).orElse(null),
-        least(premise),
-        premise.absent());
-  }
-
-  private static boolean allows(Premise premise, String field, String value) {
-    return premise.field(field).map(one -> one.values().contains(value)).orElse(true);
-  }
-
-  private static int least(Premise premise) {
-    return premise
-        .field("strength")
-        .map(strength -> Integer.parseInt(strength.values().get(0)))
-        .orElse(Integer.MIN_VALUE);
-  }
-
-  private static String only(Premise premise, String field) {
-    List<String> values = premise.field(field).map(Constraint::values).orElse(List.of());
-    if (values.size() != 1) {
-      throw new IllegalStateException(
-          premise.fact() + " must name one " + field + ", not " + values);
-    }
-    return values.get(0);
   }
 
   static Lever lever(String id) {

@@ -2,7 +2,6 @@ package insidelift.engine.consultation;
 
 import insidelift.engine.notes.Note;
 import insidelift.engine.notes.NoteBook;
-import insidelift.rules.RuleBase;
 import insidelift.shared.Answer;
 import insidelift.shared.CheckKind;
 import insidelift.shared.Contribution;
@@ -45,21 +44,25 @@ final class Wording {
 
   private final Vocabulary vocabulary;
   private final NoteBook notes;
-  private final RuleBase rules;
+  private final OpenQuestions open;
   private final Effects effects;
   private final Situation situation;
 
   /**
    * The words for one situation.
    *
-   * @param effects what a change does to the wheels; null for an outline, which leaves out that and
-   *     the open questions
+   * @param open which questions can still matter; null for an outline, which leaves that out
+   * @param effects what a change does to the wheels; null for an outline
    */
   Wording(
-      Vocabulary vocabulary, NoteBook notes, RuleBase rules, Effects effects, Situation situation) {
+      Vocabulary vocabulary,
+      NoteBook notes,
+      OpenQuestions open,
+      Effects effects,
+      Situation situation) {
     this.vocabulary = vocabulary;
     this.notes = notes;
-    this.rules = rules;
+    this.open = open;
     this.effects = effects;
     this.situation = situation;
   }
@@ -293,14 +296,13 @@ final class Wording {
   }
 
   private List<Open> wouldHelp() {
-    if (effects == null) {
+    if (open == null) {
       return List.of();
     }
-    return new OpenQuestions(vocabulary, rules.index())
-        .ranked(situation).stream()
-            .limit(OPEN_SHOWN)
-            .map(question -> new Open(question.id(), question.ask(), question.why()))
-            .toList();
+    return open.ranked(situation).stream()
+        .limit(OPEN_SHOWN)
+        .map(question -> new Open(question.id(), question.ask(), question.why()))
+        .toList();
   }
 
   private List<String> assumed(Decided decided, List<Suggestion> suggestions) {

@@ -1,0 +1,40 @@
+package insidelift.console.page;
+
+import insidelift.shared.Status;
+import insidelift.shared.advice.Advice.Suggestion;
+
+/** What the screen and the card say of an advice in the same words. */
+public final class AdviceWords {
+
+  /** What is said where an advice can say nothing. */
+  public static final String NOTHING_KNOWN =
+      "Nothing known so far asks for a change or rules one out.";
+
+  /** How the notes open the step that differs from lever to lever. */
+  private static final String WHICH_WAY = "For this change ";
+
+  private AdviceWords() {}
+
+  /** What it comes to. */
+  public static String headline(Status status) {
+    return switch (status) {
+      case FIX_FIRST -> "Fix this first: no camber or caster change yet";
+      case CHANGE -> "What to do now";
+      case HOLD -> "Hold: leave camber and caster as they are";
+      case NOT_ENOUGH -> "Not enough to go on yet";
+    };
+  }
+
+  /** How sure a suggestion is, and how long the job takes. */
+  public static String sureness(Suggestion suggestion) {
+    String unsure = suggestion.disputes().isEmpty() ? "" : ", but the trade disputes this";
+    return "How sure: %s%s. Time: %d to %d minutes with toe."
+        .formatted(
+            suggestion.strength(), unsure, suggestion.minutes().from(), suggestion.minutes().to());
+  }
+
+  /** Whether a step of the job is about this lever alone. */
+  public static boolean saysWhichWay(String step) {
+    return step.startsWith(WHICH_WAY);
+  }
+}
