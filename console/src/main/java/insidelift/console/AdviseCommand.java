@@ -1,6 +1,7 @@
 package insidelift.console;
 
 import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.AdvisorLoader;
 import insidelift.engine.geometry.RefusedInputException;
 import insidelift.engine.logbook.DataFolder;
 import insidelift.engine.logbook.DemoSeason;
@@ -16,7 +17,9 @@ import insidelift.shared.situation.Situation;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -57,22 +60,52 @@ final class AdviseCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
+  /**
+   * The command for words that name a case file and say nothing else but {@code --json}. Scripts
+   * ask for that over and over, and it can be understood without the library that understands
+   * everything else, which takes longer than the rules do.
+   *
+   * @return the command; empty if the words are anything else
+   */
+  static Optional<AdviseCommand> plain(String... args) {
+    List<String> words = new ArrayList<>(List.of(args));
+    if (words.isEmpty() || !words.remove(0).equals("advise")) {
+      return Optional.empty();
+    }
+    AdviseCommand command = new AdviseCommand();
+    command.overlay = new OverlayOption();
+    command.json = words.remove("--json");
+    boolean file = words.size() == 1 && words.get(0).matches("-|[^-@].*");
+    if (!file) {
+      return Optional.empty();
+    }
+    command.file = words.get(0);
+    return Optional.of(command);
+  }
+
   @Override
   public Integer call() throws IOException {
-    PrintWriter out = spec.commandLine().getOut();
-    Advisor advisor;
-    try {
-      advisor = overlay.beside(Advisor.load());
-    } catch (CaseProblem e) {
-      spec.commandLine().getErr().println("insidelift: " + e.getMessage());
-      return Insidelift.FAILED;
-    }
+    return call(spec.commandLine().getOut(), spec.commandLine().getErr());
+  }
+
+  int call(PrintWriter out, PrintWriter err) throws IOException {
+    AdvisorLoader loader = new AdvisorLoader();
     String name = file.equals("-") ? "standard input" : Printable.shown(file, 200);
     Situation situation;
     try {
-      situation = InputFile.read(file, in -> new CaseReader(advisor.vocabulary()).read(in));
+      situation = InputFile.read(file, in -> new CaseReader(loader.vocabulary()).read(in));
     } catch (CaseProblem e) {
-      spec.commandLine().getErr().println("insidelift: " + name + ": " + e.getMessage());
+      err.println("insidelift: " + name + ": " + e.getMessage());
+      return Insidelift.FAILED;
+    }
+    if (json) {
+      Json.prepare(Advice.class);
+    }
+    Advisor advisor;
+    try {
+      advisor = overlay.beside(loader.advisor());
+    } catch (CaseProblem e) {
+      err.println("insidelift: " + e.getMessage());
       return Insidelift.FAILED;
     }
     Advice advice;
@@ -87,16 +120,14 @@ final class AdviseCommand implements Callable<Integer> {
         advice = advisor.advise(situation);
       }
     } catch (LogbookProblem e) {
-      spec.commandLine().getErr().println("insidelift: " + Text.safe(e.getMessage()));
+      err.println("insidelift: " + Text.safe(e.getMessage()));
       return Insidelift.FAILED;
     } catch (RefusedInputException e) {
-      spec.commandLine()
-          .getErr()
-          .println("insidelift: " + name + ": kart." + Text.safe(e.getMessage()));
+      err.println("insidelift: " + name + ": kart." + Text.safe(e.getMessage()));
       return Insidelift.FAILED;
     }
     if (json) {
-      out.println(JsonFileCommand.pretty(withLog ? AdviceWithLog.json(advice, logged) : advice));
+      out.println(Json.pretty(withLog ? AdviceWithLog.json(advice, logged) : advice));
     } else {
       Glyphs glyphs = Glyphs.forOutput(Insidelift.charset(System.out));
       glyphs.fit(new AdviceText(Text.WIDTH).lines(advice)).forEach(out::println);

@@ -75,7 +75,7 @@ final class AuditCommand implements Callable<Integer> {
             LocalDate.now(ZoneId.systemDefault()),
             thorough ? Effort.THOROUGH : Effort.QUICK);
     if (json) {
-      out.println(JsonFileCommand.pretty(report));
+      out.println(Json.pretty(report));
     } else {
       print(AuditText.lines(report), out);
     }
@@ -91,7 +91,7 @@ final class AuditCommand implements Callable<Integer> {
       report.put("cases", library.entries().size());
       report.put("bySource", library.bySource());
       report.put("disagreements", disagreements);
-      out.println(JsonFileCommand.pretty(report));
+      out.println(Json.pretty(report));
     } else {
       print(AuditText.lines(library, disagreements), out);
     }

@@ -1,9 +1,9 @@
 package insidelift.console;
 
 import insidelift.console.Choices.Choice;
+import insidelift.engine.consultation.AdvisorLoader;
 import insidelift.engine.consultation.SavedConsultation;
 import insidelift.engine.consultation.Session;
-import insidelift.engine.notes.NoteBook;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
@@ -46,13 +46,13 @@ final class Consultation {
   private int limit = ANSWERS;
 
   private Consultation(Screen screen, Path folder) {
-    NoteBook notes = NoteBook.open();
+    AdvisorLoader loader = new AdvisorLoader();
     this.screen = screen;
-    this.vocabulary = Vocabulary.load();
-    this.preparation = new Preparation(vocabulary, notes, folder);
+    this.vocabulary = loader.vocabulary();
+    this.preparation = new Preparation(loader, folder);
     this.session = new Session(preparation::advisor);
     this.talk = new Talk(screen, session, vocabulary);
-    this.asker = new Answering(Asker.on(screen), screen, talk, vocabulary, notes);
+    this.asker = new Answering(Asker.on(screen), screen, talk, vocabulary, loader.notes());
     this.saved = new SavedConsultation(folder, vocabulary);
     this.opening = new Opening(screen, session, saved, vocabulary);
     this.settings = new SettingsPage(asker, session);

@@ -2,15 +2,16 @@ package insidelift.console;
 
 import insidelift.engine.logbook.DataFolder;
 import insidelift.engine.logbook.LogbookProblem;
+import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 
 /** The command line: the consultation by itself, and a verb for everything else. */
@@ -89,6 +90,15 @@ public final class Insidelift implements Runnable {
       // Without a word to understand, the first question need not wait for whoever understands it.
       return consult(writer(System.out), writer(System.err));
     }
+    Optional<AdviseCommand> advise = AdviseCommand.plain(args);
+    if (advise.isPresent()) {
+      PrintWriter err = writer(System.err);
+      try {
+        return advise.get().call(writer(System.out), err);
+      } catch (IOException | RuntimeException e) {
+        return broke(e, err);
+      }
+    }
     Insidelift top = new Insidelift();
     CommandLine line =
         new CommandLine(top)
@@ -96,7 +106,7 @@ public final class Insidelift implements Runnable {
             .setErr(writer(System.err))
             .setCaseInsensitiveEnumValuesAllowed(true)
             .setParameterExceptionHandler(Insidelift::misunderstood)
-            .setExecutionExceptionHandler(Insidelift::broke);
+            .setExecutionExceptionHandler((e, broken, parsed) -> broke(e, broken.getErr()));
     int code = line.execute(args);
     return code == 0 ? top.consulted : code;
   }
@@ -122,11 +132,10 @@ public final class Insidelift implements Runnable {
     return line.getCommandSpec().exitCodeOnInvalidInput();
   }
 
-  private static int broke(Exception e, CommandLine line, ParseResult parsed) {
-    line.getErr()
-        .println(
-            "insidelift: a fault of this program, not of yours: "
-                + Text.safe(e.getClass().getSimpleName() + ": " + e.getMessage()));
+  private static int broke(Exception e, PrintWriter err) {
+    err.println(
+        "insidelift: a fault of this program, not of yours: "
+            + Text.safe(e.getClass().getSimpleName() + ": " + e.getMessage()));
     return FAILED;
   }
 

@@ -1,9 +1,6 @@
 package insidelift.console;
 
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.SerializationFeature;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import insidelift.engine.geometry.RefusedInputException;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -44,20 +41,11 @@ abstract class JsonFileCommand implements Callable<Integer> {
       return Insidelift.FAILED;
     }
     if (json) {
-      out.println(pretty(result.json()));
+      out.println(Json.pretty(result.json()));
     } else {
       Glyphs.forOutput(Insidelift.charset(System.out)).fit(result.lines()).forEach(out::println);
     }
     out.flush();
     return 0;
-  }
-
-  static String pretty(Object value) throws IOException {
-    // Plain ASCII, so that no terminal or pipe of another encoding can spoil it.
-    return JsonMapper.builder()
-        .enable(SerializationFeature.INDENT_OUTPUT)
-        .enable(JsonWriteFeature.ESCAPE_NON_ASCII)
-        .build()
-        .writeValueAsString(value);
   }
 }

@@ -1,11 +1,10 @@
 package insidelift.console;
 
 import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.AdvisorLoader;
 import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.logbook.OwnLog;
-import insidelift.engine.notes.NoteBook;
-import insidelift.shared.Vocabulary;
 import insidelift.shared.situation.CaseProblem;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -22,8 +21,8 @@ final class Preparation {
   private volatile String problem = "";
   private final CompletableFuture<Optional<OwnLog>> log;
 
-  Preparation(Vocabulary vocabulary, NoteBook notes, Path folder) {
-    this.advisor = CompletableFuture.supplyAsync(() -> withOwn(Advisor.load(vocabulary, notes)));
+  Preparation(AdvisorLoader loader, Path folder) {
+    this.advisor = loader.later().thenApplyAsync(this::withOwn);
     // After the rules: on a machine of one processor they are what is waited for.
     this.log = advisor.thenApplyAsync(ready -> log(folder));
   }

@@ -7,6 +7,10 @@ import insidelift.engine.logbook.LogTables;
 import insidelift.engine.logbook.Logbook;
 import insidelift.shared.advice.Advice;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -19,15 +23,21 @@ import picocli.CommandLine.Command;
 @Command(name = "rehearse", hidden = true)
 final class RehearseCommand implements Callable<Integer> {
 
+  private static final String CASE =
+      """
+      {"schema": 1, "answers": {"water": "wet", "steering-weight": "heavy", "power": "mid"},
+       "kart": {"camber": {"left": 0.0, "right": 0.0}}}
+      """;
+
   @Override
   public Integer call() throws IOException {
+    adviseForAFile();
     Advisor advisor = Advisor.load();
     Session session = new Session(advisor);
     session.answer("water", "wet");
     session.answer("steering-weight", "heavy");
     session.open();
     Advice advice = session.advice();
-    JsonFileCommand.pretty(advice);
     Logbook season = DemoSeason.book();
     LogTables.days(season);
     LogTables.run(season, season.lastWritten().orElseThrow().number());
@@ -37,5 +47,15 @@ final class RehearseCommand implements Callable<Integer> {
           Choices.of(advisor.vocabulary().questions().get(0), "", List.of()), screen.width());
     }
     return 0;
+  }
+
+  private static void adviseForAFile() throws IOException {
+    Path file = Files.createTempFile("insidelift", ".json");
+    try (PrintWriter nowhere = new PrintWriter(Writer.nullWriter())) {
+      Files.writeString(file, CASE);
+      AdviseCommand.plain("advise", file.toString(), "--json").orElseThrow().call(nowhere, nowhere);
+    } finally {
+      Files.delete(file);
+    }
   }
 }

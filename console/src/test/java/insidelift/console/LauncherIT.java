@@ -91,7 +91,8 @@ class LauncherIT {
     Files.copy(launcher(), copy.resolve("insidelift"));
     Path lib = Files.createDirectories(copy.resolve("target/lib"));
     try (Stream<Path> jars = Files.list(Launcher.CONSOLE.resolve("target/lib"))) {
-      for (Path jar : jars.filter(file -> !file.toString().contains(".jsa")).toList()) {
+      for (Path jar :
+          jars.filter(file -> !file.getFileName().toString().startsWith("start-")).toList()) {
         Files.copy(jar, lib.resolve(jar.getFileName()));
       }
     }
@@ -100,8 +101,8 @@ class LauncherIT {
     try (Stream<Path> files = Files.list(lib)) {
       assertThat(files.map(file -> file.getFileName().toString()))
           .as("the archive of loaded classes, whole or not at all")
-          .filteredOn(name -> name.contains(".jsa"))
-          .allMatch(name -> name.endsWith(".jsa"))
+          .filteredOn(name -> name.startsWith("start-"))
+          .allMatch(name -> name.endsWith(".jsa") || name.endsWith(".aot"))
           .hasSize(1);
     }
   }
@@ -126,7 +127,7 @@ class LauncherIT {
     assertThat(none.exit()).isEqualTo(1);
     assertThat(none.out()).isEmpty();
     assertThat(none.err())
-        .isEqualTo("insidelift: no Java found; install a JDK 17 or newer, or set JAVA_HOME\n");
+        .isEqualTo("insidelift: no Java found; install Java 17 or newer, or set JAVA_HOME\n");
   }
 
   @Test

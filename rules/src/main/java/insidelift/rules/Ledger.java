@@ -13,9 +13,9 @@ import insidelift.shared.Rank;
 import insidelift.shared.Scope;
 import insidelift.shared.index.RuleIndex.IndexedRule;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 
 /**
  * The book that rules write in. A rule can do nothing else: it names what it contributes, and the
@@ -24,7 +24,8 @@ import java.util.Set;
  */
 public final class Ledger {
 
-  private final Set<Contribution> entries = new LinkedHashSet<>();
+  private final List<Contribution> entries = new ArrayList<>();
+  private final Map<String, List<Contribution>> byRule = new HashMap<>();
   private Origin speaking;
 
   /** Everything recorded so far, in the order it was recorded. */
@@ -158,7 +159,13 @@ public final class Ledger {
   }
 
   private void add(Contribution contribution) {
-    entries.add(contribution);
+    // Only a rule can repeat itself, and few speak twice: comparing with all entries, or hashing
+    // them through all their facts, would cost more than the rest of the ledger.
+    List<Contribution> before = byRule.computeIfAbsent(speaking.rule(), rule -> new ArrayList<>(2));
+    if (!before.contains(contribution)) {
+      before.add(contribution);
+      entries.add(contribution);
+    }
   }
 
   private static Lever lever(String id) {

@@ -4,6 +4,7 @@ import insidelift.shared.Contribution;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import org.kie.api.definition.rule.Rule;
 import org.kie.api.event.rule.BeforeMatchFiredEvent;
 import org.kie.api.event.rule.DefaultAgendaEventListener;
 import org.kie.api.runtime.KieSession;
@@ -63,18 +64,27 @@ public final class Reasoning implements AutoCloseable {
           @Override
           public void beforeMatchFired(BeforeMatchFiredEvent event) {
             Match match = event.getMatch();
-            ledger.speaks(
-                match.getRule().getName(),
-                // Rules compiled at start-up keep the annotation's quotation marks.
-                String.valueOf(match.getRule().getMetaData().get("note")).replace("\"", ""),
-                facts(match));
+            Rule rule = match.getRule();
+            ledger.speaks(rule.getName(), note(rule), facts(match));
           }
         });
   }
 
+  private static String note(Rule rule) {
+    String note = String.valueOf(rule.getMetaData().get("note"));
+    // Rules compiled at start-up keep the annotation's quotation marks.
+    return note.startsWith("\"") ? note.substring(1, note.length() - 1) : note;
+  }
+
   /** The facts that matched; a rule of absences alone matches one of the engine's own instead. */
   private static List<Object> facts(Match match) {
-    return match.getObjects().stream().filter(Record.class::isInstance).toList();
+    List<Object> facts = new ArrayList<>();
+    for (Object object : match.getObjects()) {
+      if (object instanceof Record) {
+        facts.add(object);
+      }
+    }
+    return List.copyOf(facts);
   }
 
   /** Adds facts and lets one family of rules speak. */

@@ -83,12 +83,7 @@ public final class Advisor {
 
   /** An advisor by the words, rules and notes of this build. */
   public static Advisor load() {
-    return load(Vocabulary.load(), NoteBook.open());
-  }
-
-  /** An advisor by the rules of this build, with its words and notes where they are loaded. */
-  public static Advisor load(Vocabulary vocabulary, NoteBook notes) {
-    return new Advisor(vocabulary, RuleBase.load(), notes);
+    return new AdvisorLoader().advisor();
   }
 
   /** The same advisor with a shop's own rules and notes beside its own. */

@@ -22,7 +22,25 @@ final class Effects {
   /** A kart meets a handful of changes; beyond this, karts are being compared by the thousand. */
   private static final int KEPT = 256;
 
-  private record Change(Kart kart, double camberDeg, double casterDeg) {}
+  /** One change of one kart: the very same object, which stays with its consultation. */
+  private record Change(Kart kart, double camberDeg, double casterDeg) {
+
+    // By hand: comparing karts by all that is known of them would take longer than it saves.
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Change change
+          && kart == change.kart
+          && camberDeg == change.camberDeg
+          && casterDeg == change.casterDeg;
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * System.identityHashCode(kart) + Double.hashCode(camberDeg))
+          + Double.hashCode(casterDeg);
+    }
+  }
 
   private final Map<Change, Effect> known = new ConcurrentHashMap<>();
 

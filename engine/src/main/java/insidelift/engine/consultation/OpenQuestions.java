@@ -9,6 +9,7 @@ import insidelift.shared.index.RuleIndex.Constraint;
 import insidelift.shared.index.RuleIndex.IndexedRule;
 import insidelift.shared.index.RuleIndex.Premise;
 import insidelift.shared.situation.Situation;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -79,26 +80,39 @@ public final class OpenQuestions {
   }
 
   /** The rules that can still come true and are still listened to. */
-  Set<IndexedRule> live(Map<String, Answer> known) {
+  List<IndexedRule> live(Map<String, Answer> known) {
     Set<String> findings = new HashSet<>();
     Set<String> claims = new HashSet<>();
-    Set<IndexedRule> live = new LinkedHashSet<>();
+    List<IndexedRule> live = new ArrayList<>();
+    List<IndexedRule> waiting = new ArrayList<>(index.rules());
+    waiting.removeIf(rule -> !speaks(rule));
     boolean grew = true;
     while (grew) {
-      grew = false;
-      for (IndexedRule rule : index.rules()) {
-        if (!live.contains(rule)
-            && speaks(rule)
-            && rule.premises().stream()
-                .allMatch(premise -> possible(premise, known, findings, claims))) {
+      List<IndexedRule> still = new ArrayList<>();
+      for (IndexedRule rule : waiting) {
+        if (possible(rule, known, findings, claims)) {
           live.add(rule);
-          grew = true;
           rule.acts().forEach(act -> opens(rule, act, findings, claims));
+        } else {
+          still.add(rule);
         }
       }
+      grew = still.size() < waiting.size();
+      waiting = still;
     }
-    live.removeIf(rule -> unheard(rule, live));
-    return live;
+    Set<String> read = new HashSet<>();
+    live.forEach(reader -> reader.premises().forEach(premise -> read.addAll(findings(premise))));
+    return live.stream().filter(rule -> !unheard(rule, read)).toList();
+  }
+
+  private static boolean possible(
+      IndexedRule rule, Map<String, Answer> known, Set<String> findings, Set<String> claims) {
+    for (Premise premise : rule.premises()) {
+      if (!possible(premise, known, findings, claims)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Listing an unseen safety item is no reason to ask about it again in the ranking. */
@@ -120,20 +134,16 @@ public final class OpenQuestions {
     }
   }
 
-  /** Whether a rule gives evidence for a finding that no live rule reads. */
-  private static boolean unheard(IndexedRule rule, Set<IndexedRule> live) {
+  /** Whether a rule gives evidence for findings that no live rule reads, and does nothing else. */
+  private static boolean unheard(IndexedRule rule, Set<String> read) {
     return rule.acts().stream()
-        .allMatch(
-            act ->
-                act.verb().equals("evidence")
-                    && live.stream()
-                        .flatMap(reader -> reader.premises().stream())
-                        .noneMatch(premise -> reads(premise, act.words().get(0))));
+        .allMatch(act -> act.verb().equals("evidence") && !read.contains(act.words().get(0)));
   }
 
-  private static boolean reads(Premise premise, String finding) {
+  private static List<String> findings(Premise premise) {
     return premise.fact().equals("Finding")
-        && premise.field("id").map(Constraint::values).orElse(List.of()).contains(finding);
+        ? premise.field("id").map(Constraint::values).orElse(List.of())
+        : List.of();
   }
 
   private static boolean possible(

@@ -253,7 +253,7 @@ final class Wording {
   }
 
   private List<Observation> unexplained(Decided decided) {
-    Set<Answer> explained = new LinkedHashSet<>();
+    Set<String> explained = new LinkedHashSet<>();
     decided.entries(FirstCheck.class).forEach(entry -> explain(entry.by(), decided, explained));
     decided.entries(Alternative.class).forEach(entry -> explain(entry.by(), decided, explained));
     decided
@@ -267,15 +267,15 @@ final class Wording {
     }
     return situation.facts(vocabulary).stream()
         .filter(Answer::complaint)
-        .filter(answer -> !explained.contains(answer))
+        .filter(answer -> !explained.contains(answer.question()))
         .map(this::observation)
         .toList();
   }
 
-  private static void explain(Origin by, Decided decided, Set<Answer> explained) {
+  private static void explain(Origin by, Decided decided, Set<String> explained) {
     for (Object premise : by.premises()) {
       if (premise instanceof Answer answer) {
-        explained.add(answer);
+        explained.add(answer.question());
       } else if (premise instanceof Finding finding) {
         decided.evidence().getOrDefault(finding.id(), List.of()).stream()
             .filter(piece -> piece.weight() > 0)

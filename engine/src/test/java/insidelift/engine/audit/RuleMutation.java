@@ -27,7 +27,7 @@ import java.util.stream.IntStream;
  * matched straight off the mistaken index, which says the same as compiling it (see the test that
  * holds the two against each other).
  */
-final class RuleMutation {
+public final class RuleMutation {
 
   /** What became of one mistake: {@code witness} is null where no situation tells it. */
   record Survivor(String mutant, Situation witness, List<String> differs) {}
