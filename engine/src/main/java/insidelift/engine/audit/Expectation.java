@@ -8,6 +8,7 @@ import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.FindingWord;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.advice.Advice.FoundOut;
+import insidelift.shared.advice.Advice.Observation;
 import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.JsonPlace;
@@ -49,6 +50,8 @@ final class Expectation {
           "checkKind",
           "heldBy",
           "over",
+          "because",
+          "unexplained",
           "cautions",
           "without");
 
@@ -71,6 +74,9 @@ final class Expectation {
       for (Iterator<String> ids = findings.node().fieldNames(); ids.hasNext(); ) {
         word(findings.need(ids.next()), SURE);
       }
+    }
+    if (expect.at("because").isPresent()) {
+      expect.need("because").object(Set.copyOf(ids(Lever.class)));
     }
     for (Lever lever : Lever.values()) {
       if (expect.at(lever.id()).isPresent()) {
@@ -117,6 +123,15 @@ final class Expectation {
       compare(
           "over, by " + decision, sorted(words(expect.get("over").path(decision))), over(decision));
     }
+    for (Iterator<String> levers = expect.path("because").fieldNames(); levers.hasNext(); ) {
+      String lever = levers.next();
+      List<String> missing = new ArrayList<>(words(expect.get("because").path(lever)));
+      missing.removeAll(because(lever));
+      missing.forEach(one -> differences.add("because, for " + lever + ": " + one + " is missing"));
+    }
+    if (expect.has("unexplained")) {
+      compare("unexplained", sorted(words("unexplained")), unexplained());
+    }
     all("checks", id -> advice.firstChecks().stream().anyMatch(c -> c.id().equals(id)));
     all("alternatives", id -> advice.alternatives().stream().anyMatch(a -> a.lever().equals(id)));
     all("decisions", id -> advice.decisions().stream().anyMatch(d -> d.note().equals(id)));
@@ -153,6 +168,19 @@ final class Expectation {
             .filter(found -> found.note().equals(decision))
             .flatMap(found -> found.over().stream())
             .toList());
+  }
+
+  /** Everything that the reasons for a lever rest on, in their words. */
+  private List<String> because(String lever) {
+    return advice.suggestions().stream()
+        .filter(found -> found.lever().id().equals(lever))
+        .flatMap(found -> found.reasons().stream())
+        .flatMap(reason -> reason.because().stream())
+        .toList();
+  }
+
+  private String unexplained() {
+    return sorted(advice.unexplained().stream().map(Observation::question).toList());
   }
 
   /** How sure a finding is, in words. */

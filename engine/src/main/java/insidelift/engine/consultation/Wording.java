@@ -265,6 +265,12 @@ final class Wording {
           .forEach(wish -> wish.origins().forEach(by -> explain(by, decided, explained)));
       verdict.holders().forEach(by -> explain(by, decided, explained));
     }
+    // What a claim rests on that a decision sets aside is explained by the decision, aloud.
+    Set<String> aside = new LinkedHashSet<>();
+    decided.entries(SetAside.class).forEach(entry -> aside.addAll(entry.claims()));
+    decided.entries(Contribution.Correction.class).stream()
+        .filter(entry -> aside.contains(entry.by().note()))
+        .forEach(entry -> explain(entry.by(), decided, explained));
     return situation.facts(vocabulary).stream()
         .filter(Answer::complaint)
         .filter(answer -> !explained.contains(answer.question()))

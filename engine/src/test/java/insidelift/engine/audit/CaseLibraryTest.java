@@ -63,6 +63,8 @@ class CaseLibraryTest {
                 'checkKind': {'check-toe': 'fault'},
                 'heldBy': {'caster': 'hop-no-bite', 'camber': 'nothing'},
                 'over': {'caster-heavy-limit': []},
+                'because': {'camber': ['water: wet', 'water: dry']},
+                'unexplained': ['steering-weight'],
                 'cautions': {'camber': ['caution-torque', 'caution-heavier-steering']},
                 'without': {'camber': ['caution-feather']}}}]
             """);
@@ -77,6 +79,8 @@ class CaseLibraryTest {
                         "kind of check-toe: fault expected, look",
                         "held by, for caster: hop-no-bite expected, caster-heavy-limit",
                         "over, by caster-heavy-limit: [] expected, [caster-wet-more]",
+                        "because, for camber: water: dry is missing",
+                        "unexplained: [steering-weight] expected, []",
                         "camber: caution caution-heavier-steering is missing",
                         "camber: caution caution-feather is there"));
   }
