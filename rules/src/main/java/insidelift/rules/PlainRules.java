@@ -22,7 +22,7 @@ import java.util.function.Predicate;
  * way, since nothing of a shop's is ever compiled, and so do altered copies of the rule base that
  * show whether the cases would notice. Tests hold the two ways against each other.
  */
-final class PlainRules {
+final class PlainRules implements Matching {
 
   /**
    * A premise made ready.
@@ -46,8 +46,8 @@ final class PlainRules {
     }
   }
 
-  /** Lets the rules of one stage speak about all facts known by then. */
-  void run(Stage stage, List<Object> facts, Ledger ledger) {
+  @Override
+  public void run(Stage stage, List<Object> facts, Ledger ledger) {
     Map<String, List<Object>> filed = new HashMap<>();
     for (Object fact : facts) {
       file(fact.getClass().getSimpleName(), fact, filed);

@@ -40,7 +40,7 @@ public final class Reasoning implements AutoCloseable {
   }
 
   private final KieSession session;
-  private final PlainRules plain;
+  private final Matching plain;
   private final List<Object> known = new ArrayList<>();
   private final Ledger ledger = new Ledger();
 
@@ -49,7 +49,7 @@ public final class Reasoning implements AutoCloseable {
    *
    * @param session the session of the compiled rules; null where there are none
    */
-  Reasoning(KieSession session, PlainRules plain) {
+  Reasoning(KieSession session, Matching plain) {
     this.session = session;
     this.plain = plain;
     if (session != null) {

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drools.core.impl.RuleBaseFactory;
@@ -20,6 +21,7 @@ import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
 import org.kie.api.definition.rule.Rule;
+import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.KieSessionsPool;
 
 /**
@@ -36,16 +38,17 @@ public final class RuleBase {
   private static final String INDEX = "/META-INF/insidelift/rule-index.json";
 
   private final KieBase base;
-  private final KieSessionsPool sessions;
+  private final Supplier<KieSession> sessions;
   private final List<IndexedRule> own;
-  private final PlainRules plain;
+  private final Matching plain;
   private RuleIndex index;
 
-  private RuleBase(KieBase base, KieSessionsPool sessions, List<IndexedRule> own) {
+  private RuleBase(
+      KieBase base, Supplier<KieSession> sessions, List<IndexedRule> own, Matching plain) {
     this.base = base;
     this.sessions = sessions;
     this.own = own;
-    this.plain = new PlainRules(own);
+    this.plain = plain;
   }
 
   /**
@@ -64,20 +67,32 @@ public final class RuleBase {
     return loaded;
   }
 
-  /** A rule base over rules that were compiled elsewhere, for comparison and mutation. */
+  /** A rule base over rules that were compiled elsewhere, for comparison. */
   public static RuleBase of(KieBase base) {
-    // A session that is used again keeps its memories, emptied: a third of the time of a new one.
-    return new RuleBase(base, base.newKieSessionsPool(1), List.of());
+    // A session that is used again keeps its memories, emptied, and need not lay them out anew.
+    KieSessionsPool pool = base.newKieSessionsPool(1);
+    return new RuleBase(base, pool::newKieSession, List.of(), new PlainRules(List.of()));
+  }
+
+  /** The same with a new session for each line of reasoning, which is the engine's usual way. */
+  public static RuleBase ofNewSessions(KieBase base) {
+    return new RuleBase(base, base::newKieSession, List.of(), new PlainRules(List.of()));
   }
 
   /** A rule base of rules that are data alone: what an altered copy of the index would say. */
   public static RuleBase plain(RuleIndex rules) {
-    return new RuleBase(null, null, rules.rules());
+    return of(rules, new PlainRules(rules.rules()));
+  }
+
+  /** A rule base of rules that are matched in some way of their own. */
+  static RuleBase of(RuleIndex rules, Matching matching) {
+    return new RuleBase(null, null, rules.rules(), matching);
   }
 
   /** The same rules and a shop's own beside them, which are data and never compiled. */
   public RuleBase with(List<IndexedRule> shop) {
-    return new RuleBase(base, sessions, Stream.concat(own.stream(), shop.stream()).toList());
+    List<IndexedRule> all = Stream.concat(own.stream(), shop.stream()).toList();
+    return new RuleBase(base, sessions, all, new PlainRules(all));
   }
 
   /** How many rules there are. */
@@ -99,7 +114,7 @@ public final class RuleBase {
 
   /** A new line of reasoning over the rules. */
   public Reasoning reason() {
-    return new Reasoning(base == null ? null : sessions.newKieSession(), plain);
+    return new Reasoning(base == null ? null : sessions.get(), plain);
   }
 
   /** The index of the rules: what each one reads and records. */
