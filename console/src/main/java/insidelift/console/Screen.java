@@ -47,6 +47,8 @@ final class Screen implements AutoCloseable {
         TerminalBuilder.builder()
             .system(true)
             .dumb(true)
+            // Trying out every way there is to open a terminal takes longer than opening it.
+            .providers("jni,exec")
             .graphemeCluster(false)
             .encoding(Insidelift.charset(System.out))
             .build();
