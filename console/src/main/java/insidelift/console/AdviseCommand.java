@@ -8,6 +8,7 @@ import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.logbook.Notice;
 import insidelift.engine.logbook.OwnLog;
+import insidelift.engine.units.Units;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.CaseReader;
@@ -55,6 +56,8 @@ final class AdviseCommand implements Callable<Integer> {
 
   @Mixin private OverlayOption overlay;
 
+  @Mixin private UnitsOption units;
+
   @Spec private CommandSpec spec;
 
   @Override
@@ -62,7 +65,7 @@ final class AdviseCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     Advisor advisor;
     try {
-      advisor = overlay.beside(Advisor.load());
+      advisor = overlay.beside(Advisor.load(json ? Units.METRIC : units.chosen()));
     } catch (CaseProblem e) {
       spec.commandLine().getErr().println("insidelift: " + e.getMessage());
       return Insidelift.FAILED;

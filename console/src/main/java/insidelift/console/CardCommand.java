@@ -84,6 +84,8 @@ final class CardCommand implements Callable<Integer> {
     this.data = data;
   }
 
+  @Mixin private UnitsOption units;
+
   @Spec private CommandSpec spec;
 
   @Override
@@ -97,7 +99,7 @@ final class CardCommand implements Callable<Integer> {
     }
     Advisor advisor;
     try {
-      advisor = overlay.beside(Advisor.load());
+      advisor = overlay.beside(Advisor.load(units.chosen()));
     } catch (CaseProblem e) {
       return failed(e.getMessage());
     }

@@ -2,12 +2,14 @@ package insidelift.console;
 
 import insidelift.engine.logbook.DataFolder;
 import insidelift.engine.logbook.LogbookProblem;
+import insidelift.engine.units.Units;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
@@ -68,6 +70,8 @@ public final class Insidelift implements Runnable {
   /** Left by Ctrl-C, as shells have it: 128 and the number of the signal. */
   static final int INTERRUPTED = 130;
 
+  @Mixin private UnitsOption units;
+
   @Spec private CommandSpec spec;
 
   private int consulted;
@@ -87,7 +91,7 @@ public final class Insidelift implements Runnable {
   static int run(String... args) {
     if (args.length == 0) {
       // Without a word to understand, the first question need not wait for whoever understands it.
-      return consult(writer(System.out), writer(System.err));
+      return consult(writer(System.out), writer(System.err), new UnitsOption().chosen());
     }
     Insidelift top = new Insidelift();
     CommandLine line =
@@ -103,12 +107,12 @@ public final class Insidelift implements Runnable {
 
   @Override
   public void run() {
-    consulted = consult(spec.commandLine().getOut(), spec.commandLine().getErr());
+    consulted = consult(spec.commandLine().getOut(), spec.commandLine().getErr(), units.chosen());
   }
 
-  private static int consult(PrintWriter out, PrintWriter err) {
+  private static int consult(PrintWriter out, PrintWriter err, Units units) {
     try {
-      return Consultation.start(out, DataFolder.find());
+      return Consultation.start(out, DataFolder.find(), units);
     } catch (LogbookProblem e) {
       err.println("insidelift: " + Text.safe(e.getMessage()));
       return FAILED;

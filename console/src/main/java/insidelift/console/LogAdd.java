@@ -144,10 +144,11 @@ final class LogAdd implements Runnable {
     private LocalDate date;
 
     @Mixin private RunFacts facts;
+    @Mixin private UnitsOption units;
 
     @Override
     Job prepare(Path folder) throws UnreadableLapTimes, CaseProblem {
-      UnaryOperator<RunEntry> told = facts.read(folder);
+      UnaryOperator<RunEntry> told = facts.read(folder, units.chosen());
       LocalDate when = RunPlace.date(date);
       return (writer, where) -> {
         Logbook book = writer.logbook();

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -80,9 +81,11 @@ final class LogCommand extends LogReading {
         description = "the run's number (rec in the day's table), or \"last\"")
     private String number;
 
+    @Mixin private UnitsOption units;
+
     @Override
     List<String> lines(Path folder, Logbook book) throws LogbookProblem {
-      return LogTables.run(book, LogCorrect.run(book, number));
+      return LogTables.run(book, LogCorrect.run(book, number), units.chosen());
     }
   }
 
@@ -135,7 +138,12 @@ final class LogCommand extends LogReading {
   @Command(
       name = "export",
       mixinStandardHelpOptions = true,
-      header = "Writes the whole logbook as JSON and CSV files into a folder.")
+      header = "Writes the whole logbook as JSON and CSV files into a folder.",
+      description = {
+        "",
+        "Files are for programs: always bar, °C, kW, ISO dates and decimal points.",
+        ""
+      })
   static final class Export extends LogReading {
     @Parameters(paramLabel = "FOLDER", description = "where to write; it is made if needed")
     private Path target;

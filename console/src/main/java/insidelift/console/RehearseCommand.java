@@ -5,6 +5,7 @@ import insidelift.engine.consultation.Session;
 import insidelift.engine.logbook.DemoSeason;
 import insidelift.engine.logbook.LogTables;
 import insidelift.engine.logbook.Logbook;
+import insidelift.engine.units.Units;
 import insidelift.shared.advice.Advice;
 import java.io.IOException;
 import java.util.List;
@@ -30,7 +31,7 @@ final class RehearseCommand implements Callable<Integer> {
     JsonFileCommand.pretty(advice);
     Logbook season = DemoSeason.book();
     LogTables.days(season);
-    LogTables.run(season, season.lastWritten().orElseThrow().number());
+    LogTables.run(season, season.lastWritten().orElseThrow().number(), Units.METRIC);
     try (Screen screen = Screen.open(Map.of("TERM", "dumb"))) {
       new AdviceText(screen.width()).lines(advice);
       LineAsker.page(

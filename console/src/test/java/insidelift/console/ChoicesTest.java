@@ -3,7 +3,6 @@ package insidelift.console;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.console.Choices.Choice;
-import insidelift.console.Choices.Span;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
 import java.util.List;
@@ -98,7 +97,7 @@ class ChoicesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"10.01", "-11", "1e9"})
+  @ValueSource(strings = {"10.01", "-11", "100000"})
   void aNumberOutOfRangeIsRefusedAsItIsTyped(String typed) {
     assertThat(CAMBER.read(typed)).isEqualTo(new Reply.Unclear("It takes -10 to 10 degrees."));
     assertThat(CAMBER.check(typed)).isEqualTo("It takes -10 to 10 degrees.");

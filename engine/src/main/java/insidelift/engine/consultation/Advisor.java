@@ -2,6 +2,7 @@ package insidelift.engine.consultation;
 
 import insidelift.engine.notes.NoteBook;
 import insidelift.engine.sizing.Sizer;
+import insidelift.engine.units.Units;
 import insidelift.rules.Reasoning;
 import insidelift.rules.Reasoning.Stage;
 import insidelift.rules.RuleBase;
@@ -84,6 +85,11 @@ public final class Advisor {
   /** An advisor by the words, rules and notes of this build. */
   public static Advisor load() {
     return load(Vocabulary.load(), NoteBook.open());
+  }
+
+  /** An advisor by the words, rules and notes of this build, who speaks in these units. */
+  public static Advisor load(Units units) {
+    return load(Vocabulary.load(), NoteBook.open(units));
   }
 
   /** An advisor by the rules of this build, with its words and notes where they are loaded. */
