@@ -7,6 +7,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -98,10 +99,17 @@ public final class Insidelift implements Runnable {
         new CommandLine(top)
             .setOut(writer(System.out))
             .setErr(writer(System.err))
+            .registerConverter(Double.class, new Decimal())
+            .registerConverter(double.class, new Decimal())
             .setCaseInsensitiveEnumValuesAllowed(true)
             .setParameterExceptionHandler(Insidelift::misunderstood)
             .setExecutionExceptionHandler(Insidelift::broke);
+    if (!List.of(args).contains("-")) {
+      // Whoever types into standard input is not waiting.
+      Progress.begin("Working");
+    }
     int code = line.execute(args);
+    Progress.end();
     return code == 0 ? top.consulted : code;
   }
 
@@ -148,6 +156,6 @@ public final class Insidelift implements Runnable {
   }
 
   private static PrintWriter writer(PrintStream stream) {
-    return new PrintWriter(new OutputStreamWriter(stream, charset(stream)), true);
+    return new PrintWriter(new OutputStreamWriter(Progress.before(stream), charset(stream)), true);
   }
 }

@@ -106,7 +106,7 @@ final class LogAdd implements Runnable {
         names = "--date",
         paramLabel = "DATE",
         converter = RunPlace.Date.class,
-        description = "as in 2026-04-12; else today")
+        description = "as in 2026-04-12, or as is usual in your country; else today")
     private LocalDate date;
 
     @Option(names = "--note", paramLabel = "TEXT", description = "what the day is")
@@ -140,7 +140,7 @@ final class LogAdd implements Runnable {
         names = "--date",
         paramLabel = "DATE",
         converter = RunPlace.Date.class,
-        description = "as in 2026-04-12; else today")
+        description = "as in 2026-04-12, or as is usual in your country; else today")
     private LocalDate date;
 
     @Mixin private RunFacts facts;

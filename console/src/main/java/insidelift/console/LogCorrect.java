@@ -167,7 +167,7 @@ final class LogCorrect implements Runnable {
         names = "--date",
         paramLabel = "DATE",
         converter = RunPlace.Date.class,
-        description = "as in 2026-04-12")
+        description = "as in 2026-04-12, or as is usual in your country")
     private LocalDate date;
 
     @Option(names = "--track", paramLabel = "NAME", description = "the track")

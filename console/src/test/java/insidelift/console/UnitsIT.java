@@ -85,7 +85,7 @@ class UnitsIT {
     assertThat(done(Launcher.with("notes", "lever-pressures").set("LC_ALL", "en_GB.UTF-8")).out())
         .contains("Move 0.7\n  psi at a time");
     assertThat(done(Launcher.with("notes", "lever-pressures").set("LC_ALL", "en_IE.UTF-8")).out())
-        .contains("Move 0.05 bar");
+        .contains("Move 0.05\n  bar at a time");
     assertThat(done(Launcher.with("--units", "us", "pictures", HOT)).out())
         .contains("°F")
         .doesNotContain("°C");
