@@ -40,7 +40,7 @@ import picocli.CommandLine.Spec;
       "  insidelift card run:12 --out card.html",
       "The card is one HTML file. It needs no network, prints on A4 and Letter and can be read on",
       "a phone. --last takes the last consultation that was finished, run:12 what the logbook",
-      "knows of run 12.",
+      "knows of run 12, run:last what it knows of the run written last.",
       ""
     })
 final class CardCommand implements Callable<Integer> {
@@ -142,17 +142,16 @@ final class CardCommand implements Callable<Integer> {
       }
       return InputFile.read(kept.toString(), in -> new CaseReader(advisor.vocabulary()).read(in));
     }
-    if (file.matches("run:\\d{1,9}")) {
-      return logged(Integer.parseInt(file.substring("run:".length())));
+    if (file.matches("run:(?:\\d{1,9}|last)")) {
+      return logged(file.substring("run:".length()));
     }
     return InputFile.read(file, in -> new CaseReader(advisor.vocabulary()).read(in));
   }
 
-  private Situation logged(int number) throws CaseProblem, LogbookProblem {
+  private Situation logged(String number) throws CaseProblem, LogbookProblem {
     Logbook logbook = Logbook.read(data.find());
     RunEntry run =
-        logbook
-            .run(number)
+        (number.equals("last") ? logbook.lastWritten() : logbook.run(Integer.parseInt(number)))
             .map(Numbered::entry)
             .orElseThrow(() -> new CaseProblem("the logbook has no such run"));
     if (subject.isEmpty()) {

@@ -95,6 +95,46 @@ class UnitsIT {
   }
 
   @Test
+  void datesAndNumbersAreTypedAsTheCountryWritesThemAndKeptAsIso() {
+    assertThat(
+            done(log("log", "add", "day", "--date", "25.11.2026").set("LC_ALL", "de_DE.UTF-8"))
+                .out())
+        .contains("25 November 2026");
+    assertThat(done(log("log")).out()).contains("2026-11-25");
+    Outcome two = log("log", "add", "day", "--date", "11/12/2026").run();
+    assertThat(two.exit()).isEqualTo(2);
+    assertThat(two.err())
+        .startsWith(
+            "insidelift: Invalid value for option '--date': \"11/12/2026\" may be two days: write"
+                + " 2026-12-11 or 2026-11-12\n");
+    String kart = Launcher.CONSOLE.resolve("examples/heron.kart.json").toString();
+    assertThat(done(Launcher.with("predict", kart, "--steer", "20", "--lateral-g", "0,4")).out())
+        .isEqualTo(
+            done(Launcher.with("predict", kart, "--steer", "20", "--lateral-g", "0.4")).out());
+    Outcome wrong = Launcher.with("predict", kart, "--steer", "far").run();
+    assertThat(wrong.exit()).isEqualTo(2);
+    assertThat(wrong.err())
+        .startsWith(
+            "insidelift: Invalid value for option '--steer': \"far\" is not a number such as 0.4 or"
+                + " 0,4\n");
+  }
+
+  @Test
+  void aLoggedRunBecomesAPitCard() {
+    done(log("log", "add", "run", "--answer", "water=wet", "--camber", "0", "--caster", "1"));
+    Path card = folder.resolve("run.html");
+    String number = done(log("log", "run", "last")).out().replaceFirst("(?s)^Run (\\d+).*", "$1");
+    assertThat(done(log("card", "run:" + number, "--out", card.toString())).out())
+        .isEqualTo("The pit card is in " + card + ".\n");
+    assertThat(card).content().contains("Ada, Heron 7, ").contains("Set camber");
+    Outcome none = log("card", "run:4711", "--out", card.toString(), "--force").run();
+    assertThat(none.exit()).isEqualTo(1);
+    assertThat(none.err()).isEqualTo("insidelift: run:4711: the logbook has no such run\n");
+    Outcome last = log("card", "run:last", "--out", card.toString(), "--force").run();
+    assertThat(last.exit()).as(last.err()).isZero();
+  }
+
+  @Test
   void jsonIsTheSameEverywhere() {
     String here = done(Launcher.with("advise", HOT, "--json")).out();
     assertThat(done(Launcher.with("advise", HOT, "--json", "--units", "us")).out()).isEqualTo(here);
