@@ -219,6 +219,7 @@ final class KeyAsker implements Asker {
       }
       return choices
           .range()
+          .filter(range -> !range.unit().equals(choices.label()))
           .map(range -> range.withUnit(typed.toString()))
           .orElse(typed.toString());
     }
