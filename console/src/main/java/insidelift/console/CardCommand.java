@@ -31,16 +31,16 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "card",
     mixinStandardHelpOptions = true,
-    header = "Writes the advice for a case as a pit card: one page to do, one page why.",
+    header = "Writes the advice as a pit card: a page to do, a page why.",
     description = {
       "",
       "For example:",
       "  insidelift card my-case.json --out card.html",
       "  insidelift card --last --out card.html --for \"Mira, heat 2\"",
       "  insidelift card run:12 --out card.html",
-      "The card is one HTML file. It needs no network, prints on A4 and Letter and can be read on",
-      "a phone. --last takes the last consultation that was finished, run:12 what the logbook",
-      "knows of run 12, run:last what it knows of the run written last.",
+      "The card is one HTML file. It needs no network, prints on A4 and Letter and can be read on"
+          + " a phone. --last takes the last consultation that was finished, run:12 what the logbook"
+          + " knows of run 12, run:last what it knows of the run written last.",
       ""
     })
 final class CardCommand implements Callable<Integer> {

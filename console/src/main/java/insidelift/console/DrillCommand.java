@@ -38,8 +38,8 @@ import picocli.CommandLine.Spec;
     header = "Practises on cases with a hidden cause, judged by the rules.",
     description = {
       "",
-      "Look the kart over, ask, measure; then name the finding, lever, direction and size. Economy,",
-      "conclusion, reason and safety are judged apart. A missed fault is the worst mistake.",
+      "Look the kart over, ask, measure; then name the finding, lever, direction and size. Economy,"
+          + " conclusion, reason and safety are judged apart. A missed fault is the worst mistake.",
       ""
     })
 final class DrillCommand extends Practice {

@@ -22,7 +22,7 @@ import picocli.CommandLine.Spec;
     version = "insidelift 0.1.0",
     mixinStandardHelpOptions = true,
     header = {
-      "An advisor for the front end of a racing kart: what to change, which way, and why.",
+      "An advisor for the front end of a racing kart: what to change, and why.",
       "",
       "For example:",
       "  insidelift                               asks, and answers",

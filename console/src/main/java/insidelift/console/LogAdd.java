@@ -129,8 +129,8 @@ final class LogAdd implements Runnable {
       header = "Adds a run.",
       description = {
         "",
-        "What is left out of kart, driver, track, set-up and settings is as in the run before;",
-        "answers, tyres and feel are not: they are of one run.",
+        "What is left out of kart, driver, track, set-up and settings is as in the run before;"
+            + " answers, tyres and feel are not: they are of one run.",
         ""
       })
   static final class Run extends LogWriting {

@@ -28,8 +28,8 @@ import picocli.CommandLine.Parameters;
     header = "The logbook: days, runs, lap times, and what they taught.",
     description = {
       "",
-      "Without a verb it lists the days. The logbook is a file of plain lines in your own data",
-      "folder (INSIDELIFT_DATA names another); nothing of it ever leaves this machine.",
+      "Without a verb it lists the days. The logbook is a file of plain lines in your own data"
+          + " folder (INSIDELIFT_DATA names another); nothing of it ever leaves this machine.",
       ""
     },
     subcommands = {

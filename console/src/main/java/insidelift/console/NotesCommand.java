@@ -25,8 +25,8 @@ import picocli.CommandLine.Spec;
     header = "Lists the notes, shows one, or finds those with some words in them.",
     description = {
       "",
-      "Every rule and every question stands on a note of the same id. Words find every note that",
-      "holds them all; if there is only one, it is shown.",
+      "Every rule and every question stands on a note of the same id. Words find every note that"
+          + " holds them all; if there is only one, it is shown.",
       ""
     })
 final class NotesCommand implements Callable<Integer> {

@@ -35,7 +35,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "pictures",
     mixinStandardHelpOptions = true,
-    header = "Draws a case in characters: steering sweep, wheel loads, tyre faces, laps.",
+    header = "Draws a case in characters: sweep, loads, tyre faces, laps.",
     description = {
       "",
       "For example:",
