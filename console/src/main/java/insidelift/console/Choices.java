@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What can be answered at one point of the dialogue: some choices, or a number within a range.
@@ -33,6 +34,24 @@ record Choices(
 
   /** One choice: its id, and its words. */
   record Choice(String id, String words) {}
+
+  /** What people type for not knowing, beside its own word. */
+  private static final Set<String> UNKNOWN =
+      Set.of(
+          "u",
+          "0",
+          "i do not know",
+          "i don't know",
+          "don't know",
+          "dont know",
+          "do not know",
+          "no idea",
+          "i have no idea",
+          "no clue",
+          "i have no clue",
+          "not sure",
+          "i am not sure",
+          "dunno");
 
   /** Without a number beside the choices. */
   Choices(
@@ -97,7 +116,7 @@ record Choices(
   }
 
   private Optional<Reply> command(String said) {
-    if (nothing.isPresent() && List.of("u", "0", Vocabulary.UNKNOWN).contains(said)) {
+    if (nothing.isPresent() && (UNKNOWN.contains(said) || said.equals(Vocabulary.UNKNOWN))) {
       // In a number's range, 0 is a number like any other.
       return said.equals("0") && range.isPresent()
           ? Optional.empty()

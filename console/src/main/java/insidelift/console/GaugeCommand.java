@@ -49,8 +49,7 @@ final class GaugeCommand extends JsonFileCommand {
   @Command(
       name = "laser",
       mixinStandardHelpOptions = true,
-      header =
-          "Laser along the stub axle, board across the kart: dots to camber, and back.")
+      header = "Laser along the stub axle, board across the kart: dots to camber, and back.")
   static final class Laser extends JsonFileCommand {
 
     @Option(

@@ -116,8 +116,7 @@ class ReleaseIT {
   @MethodSource("javas")
   void itHoldsAConsultationWithoutAWarning(Path java) throws IOException {
     Path data = Files.createTempDirectory(folder, "data");
-    Outcome held =
-        launcher(java).set("INSIDELIFT_DATA", data.toString()).typing("\n2\n").run();
+    Outcome held = launcher(java).set("INSIDELIFT_DATA", data.toString()).typing("\n2\n").run();
     assertThat(held.err()).isEmpty();
     assertThat(held.out()).contains("Look at the kart first", "Left. Your answers are kept.");
   }
