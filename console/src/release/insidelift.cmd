@@ -4,10 +4,15 @@ setlocal
 set "HERE=%~dp0"
 set "JAVA=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "JAVA=%JAVA_HOME%\bin\java.exe"
-"%JAVA%" -version >nul 2>&1
+if not "%JAVA%"=="java" goto found
+rem To ask for its version would start Java twice.
+where java >nul 2>&1
 if errorlevel 1 (
   echo insidelift: no Java found; install Java 17 or newer, or set JAVA_HOME 1>&2
   exit /b 1
 )
-"%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmx256m -cp "%HERE%lib\*" insidelift.console.Insidelift %*
+:found
+rem By its jar, whose manifest lets the terminal library call the system: Java 25 asks for that.
+for %%J in ("%HERE%lib\insidelift-console-*.jar") do set "JAR=%%~fJ"
+"%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmx256m -Xlog:disable -Xlog:all=error:stderr -jar "%JAR%" %*
 exit /b %errorlevel%

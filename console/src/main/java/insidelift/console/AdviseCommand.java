@@ -9,6 +9,7 @@ import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.logbook.Notice;
 import insidelift.engine.logbook.OwnLog;
+import insidelift.engine.units.Units;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.CaseReader;
@@ -58,6 +59,8 @@ final class AdviseCommand implements Callable<Integer> {
 
   @Mixin private OverlayOption overlay;
 
+  @Mixin private UnitsOption units;
+
   @Spec private CommandSpec spec;
 
   /**
@@ -74,6 +77,7 @@ final class AdviseCommand implements Callable<Integer> {
     }
     AdviseCommand command = new AdviseCommand();
     command.overlay = new OverlayOption();
+    command.units = new UnitsOption();
     command.json = words.remove("--json");
     boolean file = words.size() == 1 && words.get(0).matches("-|[^-@].*");
     if (!file) {
@@ -89,7 +93,7 @@ final class AdviseCommand implements Callable<Integer> {
   }
 
   int call(PrintWriter out, PrintWriter err) throws IOException {
-    AdvisorLoader loader = new AdvisorLoader();
+    AdvisorLoader loader = new AdvisorLoader(json ? Units.METRIC : units.chosen());
     String name = file.equals("-") ? "standard input" : Printable.shown(file, 200);
     Situation situation;
     try {

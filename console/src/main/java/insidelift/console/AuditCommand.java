@@ -29,11 +29,11 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "audit",
     mixinStandardHelpOptions = true,
-    header = "Audits the rules and notes, or holds them against cases of your own.",
+    header = "Audits the rules and notes, or holds them against your cases.",
     description = {
       "",
-      "Looks for rules that contradict, repeat or never speak, for changes without cautions,",
-      "sources that do not resolve and situations without an answer. Exit 1 if it finds an error.",
+      "Looks for rules that contradict, repeat or never speak, for changes without cautions,"
+          + " sources that do not resolve and situations without an answer. Exit 1 if it finds an error.",
       ""
     })
 final class AuditCommand implements Callable<Integer> {

@@ -31,16 +31,16 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "card",
     mixinStandardHelpOptions = true,
-    header = "Writes the advice for a case as a pit card: one page to do, one page why.",
+    header = "Writes the advice as a pit card: a page to do, a page why.",
     description = {
       "",
       "For example:",
       "  insidelift card my-case.json --out card.html",
       "  insidelift card --last --out card.html --for \"Mira, heat 2\"",
       "  insidelift card run:12 --out card.html",
-      "The card is one HTML file. It needs no network, prints on A4 and Letter and can be read on",
-      "a phone. --last takes the last consultation that was finished, run:12 what the logbook",
-      "knows of run 12.",
+      "The card is one HTML file. It needs no network, prints on A4 and Letter and can be read on"
+          + " a phone. --last takes the last consultation that was finished, run:12 what the logbook"
+          + " knows of run 12, run:last what it knows of the run written last.",
       ""
     })
 final class CardCommand implements Callable<Integer> {
@@ -84,6 +84,8 @@ final class CardCommand implements Callable<Integer> {
     this.data = data;
   }
 
+  @Mixin private UnitsOption units;
+
   @Spec private CommandSpec spec;
 
   @Override
@@ -97,7 +99,7 @@ final class CardCommand implements Callable<Integer> {
     }
     Advisor advisor;
     try {
-      advisor = overlay.beside(Advisor.load());
+      advisor = overlay.beside(Advisor.load(units.chosen()));
     } catch (CaseProblem e) {
       return failed(e.getMessage());
     }
@@ -140,17 +142,16 @@ final class CardCommand implements Callable<Integer> {
       }
       return InputFile.read(kept.toString(), in -> new CaseReader(advisor.vocabulary()).read(in));
     }
-    if (file.matches("run:\\d{1,9}")) {
-      return logged(Integer.parseInt(file.substring("run:".length())));
+    if (file.matches("run:(?:\\d{1,9}|last)")) {
+      return logged(file.substring("run:".length()));
     }
     return InputFile.read(file, in -> new CaseReader(advisor.vocabulary()).read(in));
   }
 
-  private Situation logged(int number) throws CaseProblem, LogbookProblem {
+  private Situation logged(String number) throws CaseProblem, LogbookProblem {
     Logbook logbook = Logbook.read(data.find());
     RunEntry run =
-        logbook
-            .run(number)
+        (number.equals("last") ? logbook.lastWritten() : logbook.run(Integer.parseInt(number)))
             .map(Numbered::entry)
             .orElseThrow(() -> new CaseProblem("the logbook has no such run"));
     if (subject.isEmpty()) {

@@ -29,8 +29,8 @@ import picocli.CommandLine.Option;
     header = "Asks cards that come back, each at its time, until they are known.",
     description = {
       "",
-      "What is due comes first, then up to ten new cards a day, from topics never seen before from",
-      "others. The schedule is SM-2 (P. A. Wozniak, 1990); every answer is kept.",
+      "What is due comes first, then up to ten new cards a day, from topics never seen before from"
+          + " others. The schedule is SM-2 (P. A. Wozniak, 1990); every answer is kept.",
       ""
     })
 final class CardsCommand extends Practice {

@@ -1,5 +1,7 @@
 package insidelift.console;
 
+import insidelift.engine.units.Amount;
+import insidelift.engine.units.KnownUnit;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.NumberAnswer;
 import insidelift.shared.Vocabulary.Question;
@@ -8,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What can be answered at one point of the dialogue: some choices, or a number within a range.
@@ -16,6 +19,7 @@ import java.util.Optional;
  * @param head what is asked, as paragraphs
  * @param choices the choices, in order; empty for a number
  * @param range the range of a number; empty for choices
+ * @param beside the range of a number that may be typed in place of a choice, with its unit
  * @param nothing the words for "I do not know"; empty where that is no answer
  * @param explained whether {@code ?} has something to show
  */
@@ -24,39 +28,64 @@ record Choices(
     List<String> head,
     List<Choice> choices,
     Optional<Span> range,
+    Optional<Span> beside,
     Optional<String> nothing,
     boolean explained) {
 
   /** One choice: its id, and its words. */
   record Choice(String id, String words) {}
 
-  /** A legal range, both ends included, with its unit in words. */
-  record Span(double min, double max, String unit) {
-    String words() {
-      return "%s to %s %s".formatted(plain(min), plain(max), unit);
-    }
+  /** What people type for not knowing, beside its own word. */
+  private static final Set<String> UNKNOWN =
+      Set.of(
+          "u",
+          "0",
+          "i do not know",
+          "i don't know",
+          "don't know",
+          "dont know",
+          "do not know",
+          "no idea",
+          "i have no idea",
+          "no clue",
+          "i have no clue",
+          "not sure",
+          "i am not sure",
+          "dunno");
 
-    private static String plain(double value) {
-      return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
-    }
+  /** Without a number beside the choices. */
+  Choices(
+      String label,
+      List<String> head,
+      List<Choice> choices,
+      Optional<Span> range,
+      Optional<String> nothing,
+      boolean explained) {
+    this(label, head, choices, range, Optional.empty(), nothing, explained);
   }
 
   /** What a question of the vocabulary can be answered with. */
   static Choices of(Question question, String progress, List<Choice> more) {
     List<Choice> choices = new ArrayList<>();
     Optional<Span> range = Optional.empty();
+    Optional<Span> beside = Optional.empty();
+    NumberAnswer number = question.number();
     if (question.numberOnly()) {
-      NumberAnswer number = question.number();
       range = Optional.of(new Span(number.min(), number.max(), number.unit()));
     } else {
       question.values().forEach(value -> choices.add(new Choice(value.id(), value.words())));
       choices.addAll(more);
+      if (number != null) {
+        beside =
+            KnownUnit.spelt(number.unit()).map(unit -> Span.of(number.min(), number.max(), unit));
+      }
     }
     return new Choices(
         question.id(),
         List.of(progress, question.ask() + " (" + question.why() + ")"),
         choices,
         range,
+        beside,
         Optional.of("I do not know"),
         true);
   }
@@ -77,14 +106,17 @@ record Choices(
     if (fitting(said).isEmpty() && Inquiries.recognises(said)) {
       return new Reply.Inquiry(line.strip());
     }
-    Reply reply = range.isPresent() ? number(range.get(), said) : choice(said);
+    if (beside.isPresent() && Amount.of(said).flatMap(Amount::unit).isPresent()) {
+      return beside.get().read(said);
+    }
+    Reply reply = range.isPresent() ? range.get().read(said) : choice(said);
     return reply instanceof Reply.Unclear && Talk.isSentence(said)
         ? new Reply.Told(line.strip())
         : reply;
   }
 
   private Optional<Reply> command(String said) {
-    if (nothing.isPresent() && List.of("u", "0", Vocabulary.UNKNOWN).contains(said)) {
+    if (nothing.isPresent() && (UNKNOWN.contains(said) || said.equals(Vocabulary.UNKNOWN))) {
       // In a number's range, 0 is a number like any other.
       return said.equals("0") && range.isPresent()
           ? Optional.empty()
@@ -105,27 +137,7 @@ record Choices(
 
   /** What is wrong with a number as far as it has been typed, or that it is fine. */
   String check(String typed) {
-    if (range.isEmpty() || typed.isBlank()) {
-      return "";
-    }
-    Reply reply = number(range.get(), typed.strip());
-    return reply instanceof Reply.Unclear unclear
-        ? unclear.why()
-        : "%s %s: in range".formatted(typed.strip(), range.get().unit());
-  }
-
-  private static Reply number(Span range, String said) {
-    double number;
-    try {
-      number = Double.parseDouble(said.replace(',', '.'));
-    } catch (NumberFormatException e) {
-      return new Reply.Unclear(
-          Printable.quoted(said) + " is not a number; it takes " + range.words() + ".");
-    }
-    if (!(number >= range.min() && number <= range.max())) {
-      return new Reply.Unclear("It takes " + range.words() + ".");
-    }
-    return new Reply.Measured(number);
+    return range.isEmpty() || typed.isBlank() ? "" : range.get().check(typed.strip());
   }
 
   private Reply choice(String said) {

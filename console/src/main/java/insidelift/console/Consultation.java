@@ -4,6 +4,7 @@ import insidelift.console.Choices.Choice;
 import insidelift.engine.consultation.AdvisorLoader;
 import insidelift.engine.consultation.SavedConsultation;
 import insidelift.engine.consultation.Session;
+import insidelift.engine.units.Units;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
@@ -45,8 +46,8 @@ final class Consultation {
   private int asked;
   private int limit = ANSWERS;
 
-  private Consultation(Screen screen, Path folder) {
-    AdvisorLoader loader = new AdvisorLoader();
+  private Consultation(Screen screen, Path folder, Units units) {
+    AdvisorLoader loader = new AdvisorLoader(units);
     this.screen = screen;
     this.vocabulary = loader.vocabulary();
     this.preparation = new Preparation(loader, folder);
@@ -55,11 +56,11 @@ final class Consultation {
     this.asker = new Answering(Asker.on(screen), screen, talk, vocabulary, loader.notes());
     this.saved = new SavedConsultation(folder, vocabulary);
     this.opening = new Opening(screen, session, saved, vocabulary);
-    this.settings = new SettingsPage(asker, session);
+    this.settings = new SettingsPage(asker, session, units);
   }
 
   /** Holds one consultation, or as many as are wanted, and returns the exit code. */
-  static int start(PrintWriter out, Path folder) {
+  static int start(PrintWriter out, Path folder, Units units) {
     try (Screen screen = Screen.open(System.getenv())) {
       screen.onLeaving(() -> screen.say("Left. Your answers are kept."));
       screen.say(screen.width() < 60 ? NARROW_GREETING : GREETING);
@@ -75,7 +76,7 @@ final class Consultation {
                       + " explains, why says what for, back goes back, review shows all answers."
                       + " Ctrl-C leaves; your answers are kept.")
               .lines());
-      Consultation consultation = new Consultation(screen, folder);
+      Consultation consultation = new Consultation(screen, folder, units);
       screen.onLeaving(consultation::farewell);
       try {
         consultation.hold();

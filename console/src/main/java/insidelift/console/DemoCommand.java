@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -52,11 +53,13 @@ final class DemoCommand implements Callable<Integer> {
       description = "write the pit card of each scene into this folder, over older ones")
   private String folder;
 
+  @Mixin private UnitsOption units;
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws InterruptedException {
-    Advisor advisor = Advisor.load();
+    Advisor advisor = Advisor.load(units.chosen());
     Story story = Story.read(advisor.vocabulary());
     show(new Text(Text.WIDTH).heading(story.title()).paragraph(story.opening()));
     int number = 1;

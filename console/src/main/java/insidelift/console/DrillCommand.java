@@ -1,6 +1,8 @@
 package insidelift.console;
 
 import insidelift.console.AdviceText.Part;
+import insidelift.console.page.DrillSheet;
+import insidelift.console.page.Pages;
 import insidelift.engine.consultation.Advisor;
 import insidelift.engine.consultation.NextQuestion;
 import insidelift.engine.logbook.AttemptEntry;
@@ -24,7 +26,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** {@code drill}: cases with a hidden cause; and for a coach folders, sheets and replays. */
 @Command(
@@ -33,8 +38,8 @@ import picocli.CommandLine.Option;
     header = "Practises on cases with a hidden cause, judged by the rules.",
     description = {
       "",
-      "Look the kart over, ask, measure; then name the finding, lever, direction and size. Economy,",
-      "conclusion, reason and safety are judged apart. A missed fault is the worst mistake.",
+      "Look the kart over, ask, measure; then name the finding, lever, direction and size. Economy,"
+          + " conclusion, reason and safety are judged apart. A missed fault is the worst mistake.",
       ""
     })
 final class DrillCommand extends Practice {
@@ -56,8 +61,20 @@ final class DrillCommand extends Practice {
 
   @ArgGroup private Way way = new Way();
 
+  @Option(names = "--html", paramLabel = "FILE", description = "--sheet as a page, into this file")
+  private String page;
+
+  @Option(names = "--force", description = "replace that file if it exists already")
+  private boolean force;
+
+  @Spec private CommandSpec command;
+
   @Override
   int practise(Advisor advisor, StudyLog log) throws LogbookProblem, CaseProblem, IOException {
+    if (page != null && way.sheet == null) {
+      throw new ParameterException(
+          command.commandLine(), "--html writes a result sheet: say whose, with --sheet TRAINEE");
+    }
     if (way.sheet != null) {
       return sheet(advisor, log.attempts(way.sheet));
     }
@@ -99,7 +116,7 @@ final class DrillCommand extends Practice {
             .collect(Collectors.toSet());
     List<DrillCase> left = all.stream().filter(one -> !done.contains(one.source())).toList();
     if (left.isEmpty()) {
-      return print(List.of("All " + all.size() + " cases of this folder are done."));
+      return print(List.of(done(all.size())));
     }
     return hold(
         "Left. Finished cases are kept; the others come again.",
@@ -113,8 +130,14 @@ final class DrillCommand extends Practice {
               return;
             }
           }
-          screen.say("", "All " + all.size() + " cases of this folder are done.");
+          screen.say("", done(all.size()));
         });
+  }
+
+  private static String done(int cases) {
+    return cases == 1
+        ? "The one case of this folder is done."
+        : "All %d cases of this folder are done.".formatted(cases);
   }
 
   private void play(
@@ -127,7 +150,13 @@ final class DrillCommand extends Practice {
       throws Left, LogbookProblem {
     Drill drill = new Drill(advisor, next, hidden);
     new DrillPage(screen, advisor, drill).play(title);
-    Judgement judged = new Judgement(advisor, next, drill);
+    Judgement judged;
+    Progress.begin("Judging");
+    try {
+      judged = new Judgement(advisor, next, drill);
+    } finally {
+      Progress.end();
+    }
     AttemptEntry attempt =
         new AttemptEntry(
             trainee(),
@@ -168,11 +197,20 @@ final class DrillCommand extends Practice {
     if (attempts.isEmpty()) {
       return failed("no attempt of " + Printable.quoted(way.sheet) + " is kept here");
     }
-    List<String> lines = new ArrayList<>();
-    lines.add("Result sheet of " + Printable.shown(attempts.get(0).entry().trainee()));
-    lines.add("");
-    lines.addAll(new ResultSheet(advisor, new NextQuestion(advisor), attempts).lines());
-    return print(lines);
+    String of = Printable.shown(attempts.get(0).entry().trainee());
+    ResultSheet sheet = new ResultSheet(advisor, new NextQuestion(advisor), attempts);
+    if (page == null) {
+      List<String> lines = new ArrayList<>(List.of("Result sheet of " + of, ""));
+      lines.addAll(sheet.lines());
+      return print(lines);
+    }
+    String shown = Printable.shown(page, 200);
+    try {
+      OutputFile.write(page, new Pages().results(DrillSheet.of(sheet, of, today())), force);
+    } catch (CaseProblem e) {
+      return failed(shown + ": " + e.getMessage());
+    }
+    return print(List.of("The result sheet is in " + shown + "."));
   }
 
   private int replay(Advisor advisor, StudyLog log) throws LogbookProblem {

@@ -1,7 +1,6 @@
 package insidelift.console;
 
 import insidelift.console.Choices.Choice;
-import insidelift.console.Choices.Span;
 import insidelift.engine.consultation.Advisor;
 import insidelift.engine.consultation.Conclusion.Step;
 import insidelift.engine.training.Card.Option;

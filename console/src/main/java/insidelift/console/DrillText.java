@@ -11,6 +11,7 @@ import insidelift.engine.training.Feedback;
 import insidelift.engine.training.Feedback.Remark;
 import insidelift.engine.training.Judgement;
 import insidelift.shared.CheckKind;
+import insidelift.shared.Degrees;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.Vocabulary.Value;
@@ -19,7 +20,6 @@ import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.situation.Kart;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** A case, its moves and what they came to, as text: the same for a live drill and a replay. */
 final class DrillText {
@@ -51,14 +51,14 @@ final class DrillText {
             .map(
                 sides ->
                     "camber %s left, %s right"
-                        .formatted(signed(sides.left().value()), signed(sides.right().value())))
+                        .formatted(sides.left().signed(), sides.right().signed()))
             .orElse("camber not measured");
     String caster =
         kart.caster()
             .map(
                 sides ->
                     "caster %s left, %s right"
-                        .formatted(signed(sides.left().value()), signed(sides.right().value())))
+                        .formatted(sides.left().signed(), sides.right().signed()))
             .orElse("caster not measured");
     String reference = kart.absolute() ? " (absolute)" : " (from neutral)";
     return "The kart was measured: "
@@ -69,17 +69,12 @@ final class DrillText {
         + ".";
   }
 
-  private static String signed(double degrees) {
-    return String.format(Locale.ROOT, "%+.2f°", degrees);
-  }
-
   /** What one position of a lever moves on a kart. */
   static String step(Drill drill, Lever lever) {
-    return String.format(
-        Locale.ROOT,
-        "one position moves %.2f degrees, %s",
-        drill.position(lever),
-        drill.measured(lever) ? "measured" : "as far as anybody knows");
+    return "one position moves %s, %s"
+        .formatted(
+            Degrees.of(drill.position(lever)),
+            drill.measured(lever) ? "measured" : "as far as anybody knows");
   }
 
   /** A move, and what came back. */
@@ -121,7 +116,7 @@ final class DrillText {
   private static String words(Step step) {
     return step.direction() == Direction.HOLD
         ? "hold"
-        : String.format(Locale.ROOT, "%s by %.2f degrees", step.direction().id(), step.degrees());
+        : step.direction().id() + " by " + Degrees.of(step.degrees());
   }
 
   /** What the trainee knows so far. */

@@ -13,7 +13,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "gauge",
     mixinStandardHelpOptions = true,
-    header = "Turns laser dots, a camber sweep or toe readings into degrees, and back.",
+    header = "Turns laser dots, a sweep or toe into degrees, and back.",
     description = {
       "",
       "Either give the reading in words (gauge laser --help), or a FILE that holds it.",
@@ -49,8 +49,7 @@ final class GaugeCommand extends JsonFileCommand {
   @Command(
       name = "laser",
       mixinStandardHelpOptions = true,
-      header =
-          "Laser along the stub axle, board across the kart: dots to camber, and where to aim.")
+      header = "Laser along the stub axle, board across the kart: dots to camber, and back.")
   static final class Laser extends JsonFileCommand {
 
     @Option(

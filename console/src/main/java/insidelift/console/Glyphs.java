@@ -21,7 +21,13 @@ final class Glyphs {
 
   /** The line with nothing in it that the output cannot show. */
   String fit(String line) {
-    return rich ? line : line.replace("°", " deg").replace("±", "+/-").replace("·", " ");
+    return rich
+        ? line
+        : line.replace(" °C", " deg C")
+            .replace(" °F", " deg F")
+            .replace("°", " deg")
+            .replace("±", "+/-")
+            .replace("·", " ");
   }
 
   List<String> fit(List<String> lines) {

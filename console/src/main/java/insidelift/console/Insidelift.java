@@ -2,14 +2,17 @@ package insidelift.console;
 
 import insidelift.engine.logbook.DataFolder;
 import insidelift.engine.logbook.LogbookProblem;
+import insidelift.engine.units.Units;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
@@ -20,7 +23,7 @@ import picocli.CommandLine.Spec;
     version = "insidelift 0.1.0",
     mixinStandardHelpOptions = true,
     header = {
-      "An advisor for the front end of a racing kart: what to change, which way, and why.",
+      "An advisor for the front end of a racing kart: what to change, and why.",
       "",
       "For example:",
       "  insidelift                               asks, and answers",
@@ -69,6 +72,8 @@ public final class Insidelift implements Runnable {
   /** Left by Ctrl-C, as shells have it: 128 and the number of the signal. */
   static final int INTERRUPTED = 130;
 
+  @Mixin private UnitsOption units;
+
   @Spec private CommandSpec spec;
 
   private int consulted;
@@ -88,7 +93,7 @@ public final class Insidelift implements Runnable {
   static int run(String... args) {
     if (args.length == 0) {
       // Without a word to understand, the first question need not wait for whoever understands it.
-      return consult(writer(System.out), writer(System.err));
+      return consult(writer(System.out), writer(System.err), new UnitsOption().chosen());
     }
     Optional<AdviseCommand> advise = AdviseCommand.plain(args);
     if (advise.isPresent()) {
@@ -104,21 +109,28 @@ public final class Insidelift implements Runnable {
         new CommandLine(top)
             .setOut(writer(System.out))
             .setErr(writer(System.err))
+            .registerConverter(Double.class, new Decimal())
+            .registerConverter(double.class, new Decimal())
             .setCaseInsensitiveEnumValuesAllowed(true)
             .setParameterExceptionHandler(Insidelift::misunderstood)
             .setExecutionExceptionHandler((e, broken, parsed) -> broke(e, broken.getErr()));
+    if (!List.of(args).contains("-")) {
+      // Whoever types into standard input is not waiting.
+      Progress.begin("Working");
+    }
     int code = line.execute(args);
+    Progress.end();
     return code == 0 ? top.consulted : code;
   }
 
   @Override
   public void run() {
-    consulted = consult(spec.commandLine().getOut(), spec.commandLine().getErr());
+    consulted = consult(spec.commandLine().getOut(), spec.commandLine().getErr(), units.chosen());
   }
 
-  private static int consult(PrintWriter out, PrintWriter err) {
+  private static int consult(PrintWriter out, PrintWriter err, Units units) {
     try {
-      return Consultation.start(out, DataFolder.find());
+      return Consultation.start(out, DataFolder.find(), units);
     } catch (LogbookProblem e) {
       err.println("insidelift: " + Text.safe(e.getMessage()));
       return FAILED;
@@ -153,6 +165,6 @@ public final class Insidelift implements Runnable {
   }
 
   private static PrintWriter writer(PrintStream stream) {
-    return new PrintWriter(new OutputStreamWriter(stream, charset(stream)), true);
+    return new PrintWriter(new OutputStreamWriter(Progress.before(stream), charset(stream)), true);
   }
 }

@@ -214,7 +214,14 @@ final class KeyAsker implements Asker {
             .findFirst()
             .orElse(choices.nothing().orElse(chosen.value()));
       }
-      return reply instanceof Reply.Measured ? typed.toString() : "";
+      if (!(reply instanceof Reply.Measured)) {
+        return "";
+      }
+      return choices
+          .range()
+          .filter(range -> !range.unit().equals(choices.label()))
+          .map(range -> range.withUnit(typed.toString()))
+          .orElse(typed.toString());
     }
 
     synchronized void redraw() {
@@ -269,14 +276,14 @@ final class KeyAsker implements Asker {
     }
 
     private String hint() {
-      if (choices.range().isPresent()) {
-        return screen.width() < 70
-            ? "  Enter: done   u Enter: not known"
-            : "  Enter: done   u Enter: not known   Esc: back   ?: what is this";
+      boolean number = choices.range().isPresent();
+      if (screen.width() < (number ? 70 : 60)) {
+        return number ? "  Enter: done   u Enter: not known" : "  arrows, number or letters";
       }
-      return screen.width() < 60
-          ? "  arrows, number or letters"
-          : "  arrows + Enter, a number, or first letters   Esc: back   ?: what is this";
+      return (number
+              ? "  Enter: done   u Enter: not known   Esc: back"
+              : "  arrows + Enter, a number, or first letters   Esc: back")
+          + (choices.explained() ? "   ?: what is this" : "");
     }
 
     private AttributedString plain(String line) {

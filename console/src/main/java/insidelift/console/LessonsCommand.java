@@ -26,8 +26,8 @@ import picocli.CommandLine.Parameters;
     header = "The first hour of somebody who has never set up a kart.",
     description = {
       "",
-      "Ten short lessons, each with a check on your own kart and one question, which the rules",
-      "judge. Without a number it goes on where you stopped.",
+      "Ten short lessons, each with a check on your own kart and one question, which the rules"
+          + " judge. Without a number it goes on where you stopped.",
       ""
     })
 final class LessonsCommand extends Practice {

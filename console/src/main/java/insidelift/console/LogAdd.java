@@ -106,7 +106,7 @@ final class LogAdd implements Runnable {
         names = "--date",
         paramLabel = "DATE",
         converter = RunPlace.Date.class,
-        description = "as in 2026-04-12; else today")
+        description = "as in 2026-04-12, or as is usual in your country; else today")
     private LocalDate date;
 
     @Option(names = "--note", paramLabel = "TEXT", description = "what the day is")
@@ -129,8 +129,8 @@ final class LogAdd implements Runnable {
       header = "Adds a run.",
       description = {
         "",
-        "What is left out of kart, driver, track, set-up and settings is as in the run before;",
-        "answers, tyres and feel are not: they are of one run.",
+        "What is left out of kart, driver, track, set-up and settings is as in the run before;"
+            + " answers, tyres and feel are not: they are of one run.",
         ""
       })
   static final class Run extends LogWriting {
@@ -140,14 +140,15 @@ final class LogAdd implements Runnable {
         names = "--date",
         paramLabel = "DATE",
         converter = RunPlace.Date.class,
-        description = "as in 2026-04-12; else today")
+        description = "as in 2026-04-12, or as is usual in your country; else today")
     private LocalDate date;
 
     @Mixin private RunFacts facts;
+    @Mixin private UnitsOption units;
 
     @Override
     Job prepare(Path folder) throws UnreadableLapTimes, CaseProblem {
-      UnaryOperator<RunEntry> told = facts.read(folder);
+      UnaryOperator<RunEntry> told = facts.read(folder, units.chosen());
       LocalDate when = RunPlace.date(date);
       return (writer, where) -> {
         Logbook book = writer.logbook();

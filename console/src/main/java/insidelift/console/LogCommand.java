@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -27,8 +28,8 @@ import picocli.CommandLine.Parameters;
     header = "The logbook: days, runs, lap times, and what they taught.",
     description = {
       "",
-      "Without a verb it lists the days. The logbook is a file of plain lines in your own data",
-      "folder (INSIDELIFT_DATA names another); nothing of it ever leaves this machine.",
+      "Without a verb it lists the days. The logbook is a file of plain lines in your own data"
+          + " folder (INSIDELIFT_DATA names another); nothing of it ever leaves this machine.",
       ""
     },
     subcommands = {
@@ -80,9 +81,11 @@ final class LogCommand extends LogReading {
         description = "the run's number (rec in the day's table), or \"last\"")
     private String number;
 
+    @Mixin private UnitsOption units;
+
     @Override
     List<String> lines(Path folder, Logbook book) throws LogbookProblem {
-      return LogTables.run(book, LogCorrect.run(book, number));
+      return LogTables.run(book, LogCorrect.run(book, number), units.chosen());
     }
   }
 
@@ -135,7 +138,12 @@ final class LogCommand extends LogReading {
   @Command(
       name = "export",
       mixinStandardHelpOptions = true,
-      header = "Writes the whole logbook as JSON and CSV files into a folder.")
+      header = "Writes the whole logbook as JSON and CSV files into a folder.",
+      description = {
+        "",
+        "Files are for programs: always bar, °C, kW, ISO dates and decimal points.",
+        ""
+      })
   static final class Export extends LogReading {
     @Parameters(paramLabel = "FOLDER", description = "where to write; it is made if needed")
     private Path target;

@@ -167,7 +167,7 @@ final class LogCorrect implements Runnable {
         names = "--date",
         paramLabel = "DATE",
         converter = RunPlace.Date.class,
-        description = "as in 2026-04-12")
+        description = "as in 2026-04-12, or as is usual in your country")
     private LocalDate date;
 
     @Option(names = "--track", paramLabel = "NAME", description = "the track")
@@ -201,10 +201,11 @@ final class LogCorrect implements Runnable {
     private String driver;
 
     @Mixin private RunFacts facts;
+    @Mixin private UnitsOption units;
 
     @Override
     Change change(Path folder) throws UnreadableLapTimes, CaseProblem {
-      UnaryOperator<RunEntry> told = facts.read(folder);
+      UnaryOperator<RunEntry> told = facts.read(folder, units.chosen());
       return (book, number) -> {
         RunEntry was = need(book, number, RunEntry.class, "run");
         return told.apply(

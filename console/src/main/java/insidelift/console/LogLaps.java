@@ -28,10 +28,11 @@ final class LogLaps extends LogWriting {
   private String number;
 
   @Mixin private RunFacts facts;
+  @Mixin private UnitsOption units;
 
   @Override
   Job prepare(Path folder) throws UnreadableLapTimes, CaseProblem {
-    UnaryOperator<RunEntry> told = facts.read(folder);
+    UnaryOperator<RunEntry> told = facts.read(folder, units.chosen());
     return (writer, where) -> {
       Logbook book = writer.logbook();
       int record = LogCorrect.run(book, number);

@@ -1,13 +1,20 @@
 package insidelift.console;
 
 import insidelift.shared.situation.Printable;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jline.utils.Levenshtein;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** What was wrong with a command line, in a sentence, and what may have been meant. */
 final class Misunderstood {
+
+  /** Letters that may be wrong, missing, too many or swapped; more are another word. */
+  private static final int SLIPS = 2;
 
   private Misunderstood() {}
 
@@ -26,7 +33,20 @@ final class Misunderstood {
         verb
             ? "there is no verb " + Printable.quoted(word)
             : Text.safe(String.valueOf(e.getMessage()));
-    List<String> near = e.getSuggestions();
+    List<String> near = verb ? verbs(command, word, e.getSuggestions()) : e.getSuggestions();
     return near.isEmpty() ? what : what + "; did you mean " + near.get(0) + "?";
+  }
+
+  /** What is near by its letters first; else a verb that is a slip of the fingers or two away. */
+  private static List<String> verbs(CommandSpec command, String word, List<String> near) {
+    String small = word.toLowerCase(Locale.ROOT);
+    return near.isEmpty()
+        ? command.subcommands().entrySet().stream()
+            .filter(one -> !one.getValue().getCommandSpec().usageMessage().hidden())
+            .map(Map.Entry::getKey)
+            .filter(one -> Levenshtein.distance(small, one) <= SLIPS)
+            .sorted(Comparator.comparingInt(one -> Levenshtein.distance(small, one)))
+            .toList()
+        : near;
   }
 }

@@ -11,6 +11,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -24,8 +25,8 @@ import picocli.CommandLine.Spec;
     header = "Lists the notes, shows one, or finds those with some words in them.",
     description = {
       "",
-      "Every rule and every question stands on a note of the same id. Words find every note that",
-      "holds them all; if there is only one, it is shown.",
+      "Every rule and every question stands on a note of the same id. Words find every note that"
+          + " holds them all; if there is only one, it is shown.",
       ""
     })
 final class NotesCommand implements Callable<Integer> {
@@ -42,6 +43,8 @@ final class NotesCommand implements Callable<Integer> {
   @Option(names = "--force", description = "replace the file if it exists already")
   private boolean force;
 
+  @Mixin private UnitsOption units;
+
   @Spec private CommandSpec spec;
 
   @Override
@@ -51,7 +54,7 @@ final class NotesCommand implements Callable<Integer> {
           spec.commandLine(), "the page has all notes; leave the words out, or --html");
     }
     PrintWriter out = spec.commandLine().getOut();
-    NoteBook notes = NoteBook.open();
+    NoteBook notes = NoteBook.open(units.chosen());
     if (page != null) {
       return written(notes, out);
     }

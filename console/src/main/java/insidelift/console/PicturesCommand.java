@@ -35,7 +35,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "pictures",
     mixinStandardHelpOptions = true,
-    header = "Draws a case in characters: steering sweep, wheel loads, tyre faces, laps.",
+    header = "Draws a case in characters: sweep, loads, tyre faces, laps.",
     description = {
       "",
       "For example:",
@@ -64,6 +64,8 @@ final class PicturesCommand implements Callable<Integer> {
 
   @Mixin private OverlayOption overlay;
 
+  @Mixin private UnitsOption units;
+
   @Spec private CommandSpec spec;
 
   /** A case with what it measured, which the situation keeps only as a word. */
@@ -74,7 +76,7 @@ final class PicturesCommand implements Callable<Integer> {
     String name = file.equals("-") ? "standard input" : Printable.shown(file, 200);
     List<TextPicture> pictures = new ArrayList<>();
     try {
-      Advisor advisor = overlay.beside(Advisor.load());
+      Advisor advisor = overlay.beside(Advisor.load(units.chosen()));
       pictures.addAll(pictures(advisor, read(advisor, name)));
       if (!laps.isEmpty()) {
         pictures.add(TextPictures.laps(Proof.of(laps(0), laps(1))));
@@ -122,7 +124,7 @@ final class PicturesCommand implements Callable<Integer> {
     return JsonMapper.builder().build().readTree(bytes).at("/answers/front-temps");
   }
 
-  private static List<TextPicture> pictures(Advisor advisor, Measured measured) {
+  private List<TextPicture> pictures(Advisor advisor, Measured measured) {
     ChangeEffect effect =
         ChangeNow.orNone(measured.situation(), advisor.advise(measured.situation()));
     List<TextPicture> pictures = new ArrayList<>();
@@ -132,7 +134,8 @@ final class PicturesCommand implements Callable<Integer> {
       pictures.add(
           TextPictures.faces(
               face(measured.temperatures().path("left")),
-              face(measured.temperatures().path("right"))));
+              face(measured.temperatures().path("right")),
+              units.chosen().temperature()));
     }
     return pictures;
   }

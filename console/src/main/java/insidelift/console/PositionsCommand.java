@@ -9,7 +9,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "positions",
     mixinStandardHelpOptions = true,
-    header = "Finds the eccentric positions nearest to a wanted camber and caster change.",
+    header = "Finds the eccentric positions nearest to a wanted change.",
     description = {
       "",
       "One washer moves camber and caster together: this finds the pair that comes nearest to both.",

@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Callable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -25,6 +26,8 @@ abstract class Practice implements Callable<Integer> {
       defaultValue = "me",
       description = "who practises; without it \"me\"")
   private String trainee;
+
+  @Mixin private UnitsOption units;
 
   @Spec private CommandSpec spec;
 
@@ -44,7 +47,7 @@ abstract class Practice implements Callable<Integer> {
       for (Notice notice : log.notices()) {
         spec.commandLine().getErr().println("insidelift: " + Text.safe(notice.sentence()));
       }
-      return practise(Advisor.load(), log);
+      return practise(Advisor.load(units.chosen()), log);
     } catch (LogbookProblem | CaseProblem | IllegalArgumentException e) {
       return failed(e.getMessage());
     }

@@ -12,7 +12,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "predict",
     mixinStandardHelpOptions = true,
-    header = "Predicts camber, heights and wheel loads of a kart as it steers and corners.",
+    header = "Predicts camber, heights and loads as a kart steers and corners.",
     description = {
       "",
       "What the file leaves out is taken from a typical kart and marked \"typical\".",

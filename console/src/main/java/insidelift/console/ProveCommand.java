@@ -25,13 +25,13 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "prove",
     mixinStandardHelpOptions = true,
-    header = "Compares lap times before and after a change: keep it, undo it, or cannot tell.",
+    header = "Compares laps before and after a change: keep, undo, cannot tell.",
     description = {
       "",
-      "A lap file has one time a line, or \"lap,time\", in driving order with the out-lap first;",
-      "run:12 is run 12 of the logbook.",
-      "AGAIN is a third run with the change taken back; it is the best guard against a track that",
-      "changes by itself.",
+      "A lap file has one time a line, or \"lap,time\", in driving order with the out-lap first;"
+          + " run:12 is run 12 of the logbook.",
+      "AGAIN is a third run with the change taken back; it is the best guard against a track that"
+          + " changes by itself.",
       ""
     })
 final class ProveCommand implements Callable<Integer> {

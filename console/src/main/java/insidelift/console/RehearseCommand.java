@@ -5,6 +5,7 @@ import insidelift.engine.consultation.Session;
 import insidelift.engine.logbook.DemoSeason;
 import insidelift.engine.logbook.LogTables;
 import insidelift.engine.logbook.Logbook;
+import insidelift.engine.units.Units;
 import insidelift.shared.advice.Advice;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -40,7 +41,7 @@ final class RehearseCommand implements Callable<Integer> {
     Advice advice = session.advice();
     Logbook season = DemoSeason.book();
     LogTables.days(season);
-    LogTables.run(season, season.lastWritten().orElseThrow().number());
+    LogTables.run(season, season.lastWritten().orElseThrow().number(), Units.METRIC);
     try (Screen screen = Screen.open(Map.of("TERM", "dumb"))) {
       new AdviceText(screen.width()).lines(advice);
       LineAsker.page(

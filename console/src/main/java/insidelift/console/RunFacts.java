@@ -1,21 +1,20 @@
 package insidelift.console;
 
 import insidelift.engine.logbook.LapImport;
-import insidelift.engine.logbook.Pressures;
-import insidelift.engine.logbook.RefusedEntryException;
 import insidelift.engine.logbook.RunEntry;
 import insidelift.engine.logbook.Tyres;
 import insidelift.engine.proof.Feel;
 import insidelift.engine.proof.LapColumns;
 import insidelift.engine.proof.LapTimes;
 import insidelift.engine.proof.UnreadableLapTimes;
+import insidelift.engine.units.Units;
 import insidelift.shared.situation.CaseProblem;
-import insidelift.shared.situation.EdgeTemperatures;
 import insidelift.shared.situation.Printable;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
@@ -36,26 +35,6 @@ final class RunFacts {
               () ->
                   new TypeConversionException(
                       Printable.quoted(word) + " is not one of better, same, worse, unknown"));
-    }
-  }
-
-  /** Pressures of four tyres. */
-  static final class Bar implements ITypeConverter<Pressures> {
-    @Override
-    public Pressures convert(String text) {
-      try {
-        return Measures.bar(text);
-      } catch (RefusedEntryException e) {
-        throw new TypeConversionException(e.getMessage());
-      }
-    }
-  }
-
-  /** Temperatures of a tread. */
-  static final class Celsius implements ITypeConverter<EdgeTemperatures> {
-    @Override
-    public EdgeTemperatures convert(String text) {
-      return Measures.tread(text);
     }
   }
 
@@ -85,31 +64,28 @@ final class RunFacts {
 
   @Option(
       names = "--cold",
-      paramLabel = "BAR",
-      converter = Bar.class,
-      description = "cold pressures: one for all, or FL/FR/RL/RR")
-  private Pressures cold;
+      paramLabel = "PRESSURE",
+      description = "cold pressures: one for all, or FL/FR/RL/RR, as in 0.75 or 11psi")
+  private String cold;
 
   @Option(
       names = "--hot",
-      paramLabel = "BAR",
-      converter = Bar.class,
+      paramLabel = "PRESSURE",
       description = "pressures straight after the run")
-  private Pressures hot;
+  private String hot;
 
   @Option(
       names = "--left-tread",
-      paramLabel = "C",
-      converter = Celsius.class,
-      description = "front left tread: edge nearest the seat/middle/other edge")
-  private EdgeTemperatures leftTread;
+      paramLabel = "HEAT",
+      description =
+          "front left tread: edge nearest the seat/middle/other edge, as in 61/58/55 or 142/136/131F")
+  private String leftTread;
 
   @Option(
       names = "--right-tread",
-      paramLabel = "C",
-      converter = Celsius.class,
+      paramLabel = "HEAT",
       description = "front right tread, the same way")
-  private EdgeTemperatures rightTread;
+  private String rightTread;
 
   @Option(
       names = "--setting",
@@ -130,14 +106,22 @@ final class RunFacts {
   /**
    * Reads and checks everything that was told, to be put on a run.
    *
+   * @param units what numbers without a unit mean
    * @throws UnreadableLapTimes if the lap times are none
    * @throws CaseProblem if a file cannot be used
    * @throws IllegalArgumentException if options contradict each other
    */
-  UnaryOperator<RunEntry> read(Path folder) throws UnreadableLapTimes, CaseProblem {
+  UnaryOperator<RunEntry> read(Path folder, Units units) throws UnreadableLapTimes, CaseProblem {
     Optional<LapTimes> driven = lapTimes();
     UnaryOperator<RunEntry> known = situation.read();
     UnaryOperator<RunEntry> advised = advice.read(folder);
+    Measures measures = new Measures(units);
+    Tyres measured =
+        new Tyres(
+            told("--cold", cold, measures::pressures),
+            told("--hot", hot, measures::pressures),
+            told("--left-tread", leftTread, measures::leftTread),
+            told("--right-tread", rightTread, measures::rightTread));
     return run -> {
       RunEntry told = advised.apply(known.apply(run));
       if (driven.isPresent()) {
@@ -148,17 +132,29 @@ final class RunFacts {
         all.putAll(settings);
         told = told.withSettings(all);
       }
-      return told.with(tyres(told.tyres()))
+      return told.with(tyres(told.tyres(), measured))
           .felt(feel == null ? told.feel() : feel, said == null ? told.said() : said);
     };
   }
 
-  private Tyres tyres(Tyres before) {
+  /** What was typed for an option, if anything was. */
+  private static <T> Optional<T> told(String option, String text, Function<String, T> read) {
+    if (text == null) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(read.apply(text));
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(option + ": " + e.getMessage(), e);
+    }
+  }
+
+  private static Tyres tyres(Tyres before, Tyres now) {
     return new Tyres(
-        cold == null ? before.cold() : Optional.of(cold),
-        hot == null ? before.hot() : Optional.of(hot),
-        leftTread == null ? before.left() : Optional.of(leftTread),
-        rightTread == null ? before.right() : Optional.of(rightTread));
+        now.cold().or(before::cold),
+        now.hot().or(before::hot),
+        now.left().or(before::left),
+        now.right().or(before::right));
   }
 
   private Optional<LapTimes> lapTimes() throws UnreadableLapTimes, CaseProblem {

@@ -4,7 +4,6 @@ import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.Numbered;
 import insidelift.engine.logbook.RunEntry;
 import insidelift.shared.situation.Printable;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -22,10 +21,9 @@ final class RunPlace {
     @Override
     public LocalDate convert(String text) {
       try {
-        return LocalDate.parse(text);
-      } catch (DateTimeException e) {
-        throw new TypeConversionException(
-            Printable.quoted(text) + " is not a date such as 2026-04-12");
+        return new TypedDate(Habits.DATES.locale()).read(text);
+      } catch (IllegalArgumentException e) {
+        throw new TypeConversionException(e.getMessage());
       }
     }
   }

@@ -3,6 +3,9 @@ package insidelift.console;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import insidelift.engine.logbook.RunEntry;
+import insidelift.engine.units.Amount;
+import insidelift.engine.units.KnownUnit;
+import insidelift.engine.units.Quantity;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.CaseReader;
@@ -12,9 +15,11 @@ import insidelift.shared.situation.Sides;
 import insidelift.shared.situation.Situation;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
 
 /** The set-up and the answers of a run, checked as those of a case file are. */
 final class RunSituation {
@@ -23,7 +28,11 @@ final class RunSituation {
   static final class Pair implements ITypeConverter<Sides> {
     @Override
     public Sides convert(String text) {
-      return Measures.sides(text);
+      try {
+        return Measures.sides(text);
+      } catch (IllegalArgumentException e) {
+        throw new TypeConversionException(e.getMessage());
+      }
     }
   }
 
@@ -36,7 +45,7 @@ final class RunSituation {
   @Option(
       names = "--answer",
       paramLabel = "QUESTION=VALUE",
-      description = "an answer, as in water=dry; repeat for more")
+      description = "an answer, as in water=dry or power=28hp; repeat for more")
   private final Map<String, String> answers = new LinkedHashMap<>();
 
   @Option(
@@ -98,6 +107,8 @@ final class RunSituation {
         (question, value) -> {
           if (value.matches("\\d{1,4}(?:[.,]\\d{1,3})?")) {
             words.put(question, Double.parseDouble(value.replace(',', '.')));
+          } else if (question.startsWith("power") && power(value).isPresent()) {
+            words.put("powerKw", power(value).getAsDouble());
           } else {
             words.put(question, value);
           }
@@ -114,6 +125,14 @@ final class RunSituation {
     } catch (CaseProblem e) {
       throw new IllegalArgumentException(Printable.shown(String.valueOf(e.getMessage()), 400), e);
     }
+  }
+
+  /** The kilowatts of a power that was typed with its unit, as in {@code 28hp}. */
+  private static OptionalDouble power(String value) {
+    return Amount.of(value)
+        .filter(amount -> amount.unit().isPresent() && amount.fits(Quantity.POWER))
+        .map(amount -> OptionalDouble.of(amount.in(KnownUnit.KILOWATT, KnownUnit.KILOWATT)))
+        .orElse(OptionalDouble.empty());
   }
 
   private static ObjectNode put(ObjectNode json, Sides sides) {

@@ -43,6 +43,7 @@ final class Screen implements AutoCloseable {
 
   /** Opens the terminal, with single keys where it has them and the user can see a redraw. */
   static Screen open(Map<String, String> environment) throws IOException {
+    Progress.end();
     Terminal terminal =
         TerminalBuilder.builder()
             .system(true)

@@ -1,7 +1,7 @@
 package insidelift.console;
 
-import insidelift.console.Choices.Span;
 import insidelift.engine.consultation.Session;
+import insidelift.engine.units.Units;
 import insidelift.shared.Degrees;
 import insidelift.shared.Lever;
 import insidelift.shared.Vocabulary;
@@ -31,13 +31,15 @@ final class SettingsPage {
 
   private final Asker asker;
   private final Session session;
+  private final Units units;
   private final Set<Lever> unmeasured = EnumSet.noneOf(Lever.class);
   private final Map<Lever, List<Double>> typed = new EnumMap<>(Lever.class);
   private final List<Double> degrees = new ArrayList<>();
 
-  SettingsPage(Asker asker, Session session) {
+  SettingsPage(Asker asker, Session session, Units units) {
     this.asker = asker;
     this.session = session;
+    this.units = units;
   }
 
   /**
@@ -143,7 +145,7 @@ final class SettingsPage {
   /** Asks for six temperatures and notes what they show. */
   Optional<Reply> temperatures() throws Left {
     Optional<Reply> interrupted =
-        numbers(degrees, 6, i -> celsius(SIDES.get(i / EDGES.size()), EDGES.get(i % EDGES.size())));
+        numbers(degrees, 6, i -> heat(SIDES.get(i / EDGES.size()), EDGES.get(i % EDGES.size())));
     if (interrupted.isPresent()) {
       return interrupted;
     }
@@ -168,11 +170,11 @@ final class SettingsPage {
         "not measured");
   }
 
-  private static Choices celsius(String side, String edge) {
+  private Choices heat(String side, String edge) {
     return number(
         side + " " + edge,
         "How hot is the " + side + " front tyre at the " + edge + "?",
-        new Span(-20, 200, "degrees Celsius"),
+        Span.of(-20, 200, units.temperature()),
         "not measured");
   }
 

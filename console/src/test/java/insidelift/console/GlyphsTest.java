@@ -23,6 +23,8 @@ class GlyphsTest {
   void anEncodingWithoutThemGetsWords() {
     assertThat(Glyphs.forOutput(StandardCharsets.US_ASCII).fit(List.of(LINE)))
         .containsExactly("+1.0 deg +/-0.25 deg at 8.6 N m");
+    assertThat(Glyphs.forOutput(StandardCharsets.US_ASCII).fit("61 °C or 142 °F, 5° of camber"))
+        .isEqualTo("61 deg C or 142 deg F, 5 deg of camber");
   }
 
   @ParameterizedTest

@@ -28,7 +28,7 @@ class ManPageTest {
         .containsSequence(
             ".SH NAME",
             "insidelift \\- An advisor for the front end of a"
-                + " racing kart: what to change, which way, and why.");
+                + " racing kart: what to change, and why.");
   }
 
   @Test

@@ -16,6 +16,8 @@ class MisunderstoodTest {
       quoteCharacter = '`',
       value = {
         "cart | there is no verb \"cart\"; did you mean card?",
+        "dmeo | there is no verb \"dmeo\"; did you mean demo?",
+        "NTOES | there is no verb \"NTOES\"; did you mean notes?",
         "demmo | there is no verb \"demmo\"; did you mean demo?",
         "xyzzy | there is no verb \"xyzzy\"",
         "advise --jsn x | Unknown option: '--jsn'; did you mean --json?",

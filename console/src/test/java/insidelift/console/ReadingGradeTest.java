@@ -130,8 +130,7 @@ class ReadingGradeTest {
             "  insidelift advise my-case.json           answers for a file",
             "Load on the inside rear wheel against lateral acceleration, at ",
             "It is no substitute for the chassis maker's manual, the rule book or a competent"
-                + " person.",
-            "folder (INSIDELIFT_DATA names another); nothing of it ever leaves this machine.");
+                + " person.");
   }
 
   private static Map<String, String> texts() {

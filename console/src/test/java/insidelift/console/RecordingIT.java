@@ -184,7 +184,7 @@ class RecordingIT {
     refused(
         log("log", "add", "run", "--cold", "12"),
         2,
-        "Invalid value for option '--cold': pressure front left: 12 is not from 0.2 to 3 bar");
+        "--cold: pressure front left: 12 is not from 0.2 to 3 bar");
     refused(
         log("log", "add", "run", "--answer", "water=soaked"),
         2,

@@ -5,13 +5,21 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import insidelift.console.Launcher.Outcome;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Properties;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * The archive that {@code mvn -Prelease} makes, unpacked and run with neither Maven nor sources.
@@ -37,7 +45,36 @@ class ReleaseIT {
     }
   }
 
-  /** A path with Java and the tools of the launcher, but no Maven. */
+  /** Every Java from 17 on that is installed beside the one that runs the tests, by its version. */
+  static Stream<Named<Path>> javas() throws IOException {
+    Path own = Path.of(System.getProperty("java.home")).toRealPath();
+    SortedMap<Integer, Path> found = new TreeMap<>(Map.of(Runtime.version().feature(), own));
+    try (Stream<Path> beside = Files.list(own.getParent())) {
+      for (Path home : beside.toList()) {
+        int feature = feature(home.resolve("release"));
+        if (feature >= 17 && Files.isExecutable(home.resolve("bin/java"))) {
+          found.putIfAbsent(feature, home);
+        }
+      }
+    }
+    return found.entrySet().stream()
+        .map(java -> Named.of("Java " + java.getKey(), java.getValue()));
+  }
+
+  /** The version that a JDK tells in its file; 0 if it tells none. */
+  private static int feature(Path release) throws IOException {
+    if (!Files.isRegularFile(release)) {
+      return 0;
+    }
+    try (InputStream in = Files.newInputStream(release)) {
+      Properties told = new Properties();
+      told.load(in);
+      String version = told.getProperty("JAVA_VERSION", "\"0\"").replace("\"", "");
+      return Integer.parseInt(version.split("[^0-9]", 2)[0]);
+    }
+  }
+
+  /** A path with the tools of the launcher, but no Maven and no Java. */
   private static String barePath() throws IOException {
     Path bare = Files.createDirectories(folder.resolve("bare"));
     for (String tool : List.of("sh", "readlink", "dirname")) {
@@ -46,37 +83,76 @@ class ReleaseIT {
         Files.createSymbolicLink(link, Path.of("/usr/bin", tool));
       }
     }
-    return Path.of(System.getProperty("java.home"), "bin") + ":" + bare;
+    return bare.toString();
   }
 
-  private static Outcome run(String... words) throws IOException {
+  private static Launcher launcher(Path java, String... words) throws IOException {
     return Launcher.at(home.resolve("insidelift"), words)
         .from(home)
         .unset("JAVA_HOME")
-        .set("PATH", barePath())
-        .set("INSIDELIFT_DATA", folder.resolve("data").toString())
-        .run();
+        .set("PATH", java.resolve("bin") + ":" + barePath())
+        .set("INSIDELIFT_DATA", folder.resolve("data").toString());
   }
 
-  @Test
-  void itRunsWithoutMavenAndGivesTheSameAdvice() throws IOException {
-    Outcome version = run("--version");
+  private static Outcome run(Path java, String... words) throws IOException {
+    return launcher(java, words).run();
+  }
+
+  @ParameterizedTest
+  @MethodSource("javas")
+  void itRunsWithoutMavenAndGivesTheSameAdvice(Path java) throws IOException {
+    Outcome version = run(java, "--version");
     assertThat(version.err()).isEmpty();
     assertThat(version.out()).startsWith("insidelift 0.");
 
-    Outcome advice = run("advise", "examples/heavy-in-the-rain.json");
+    Outcome advice = run(java, "advise", "examples/heavy-in-the-rain.json");
     assertThat(advice.exit()).isZero();
+    assertThat(advice.err()).isEmpty();
     assertThat(advice.out())
         .isEqualTo(Launcher.with("advise", "examples/heavy-in-the-rain.json").run().out());
   }
 
-  @Test
-  void itWritesAPitCardAndPlaysTheDemo() throws IOException {
+  @ParameterizedTest
+  @MethodSource("javas")
+  void itHoldsAConsultationWithoutAWarning(Path java) throws IOException {
+    Path data = Files.createTempDirectory(folder, "data");
+    Outcome held = launcher(java).set("INSIDELIFT_DATA", data.toString()).typing("\n2\n").run();
+    assertThat(held.err()).isEmpty();
+    assertThat(held.out()).contains("Look at the kart first", "Left. Your answers are kept.");
+  }
+
+  @ParameterizedTest
+  @MethodSource("javas")
+  void itWritesAPitCardConvertsUnitsAndPlaysTheDemo(Path java) throws IOException {
     Path card = folder.resolve("card.html");
-    assertThat(run("card", "examples/heavy-in-the-rain.json", "--out", card.toString()).err())
-        .isEmpty();
+    Outcome written =
+        run(java, "card", "examples/heavy-in-the-rain.json", "--out", card.toString(), "--force");
+    assertThat(written.err()).isEmpty();
     assertThat(card).content().startsWith("<!DOCTYPE html>");
-    assertThat(run("demo").out()).contains("That was the day.");
+    Outcome note = run(java, "notes", "front-temps", "--units", "us");
+    assertThat(note.err()).isEmpty();
+    assertThat(note.out()).contains("9 °F counts as a difference");
+    Outcome demo = run(java, "demo");
+    assertThat(demo.err()).isEmpty();
+    assertThat(demo.out()).contains("That was the day.");
+  }
+
+  @Test
+  void anOlderJavaIsNamedBeforeItFails() throws IOException {
+    Path old = Files.createDirectories(folder.resolve("old/bin")).getParent();
+    Path java = Files.writeString(old.resolve("bin/java"), "#!/bin/sh\nexit 9\n");
+    assertThat(java.toFile().setExecutable(true)).isTrue();
+    for (String version : List.of("1.8.0_402", "9.0.4", "11.0.2", "16.0.1")) {
+      Files.writeString(old.resolve("release"), "OTHER=\"x\"\nJAVA_VERSION=\"" + version + "\"\n");
+      Outcome outcome = run(old, "--version");
+      assertThat(outcome.exit()).isEqualTo(1);
+      assertThat(outcome.err())
+          .isEqualTo(
+              "insidelift: this is Java \"%s\"; install Java 17 or newer, or set JAVA_HOME\n"
+                  .formatted(version));
+    }
+    Files.writeString(old.resolve("release"), "JAVA_VERSION=\"17.0.1\"\n");
+    assertThat(run(old, "--version").exit()).as("it was started").isEqualTo(9);
   }
 
   @Test
@@ -86,7 +162,7 @@ class ReleaseIT {
     assertThat(home.resolve("share/insidelift.bash")).content().contains("_complete_insidelift");
     assertThat(home.resolve("insidelift.cmd"))
         .content()
-        .contains("%HERE%lib\\*\"")
+        .contains("%HERE%lib\\insidelift-console-*.jar")
         .contains("\r\n");
     assertThat(home.resolve("README.txt")).content().startsWith("Insidelift 0.");
   }
@@ -95,7 +171,7 @@ class ReleaseIT {
   void everyLibraryIsListedWithItsLicence() throws IOException {
     List<String> listed =
         Files.readAllLines(home.resolve("THIRD-PARTY.txt")).stream()
-            .filter(line -> line.matches("[a-z0-9-]+ {2,}\\S.*"))
+            .filter(line -> line.matches("[a-z0-9.-]+ {2,}\\S.*"))
             .map(line -> line.split(" ", 2)[0])
             .toList();
     try (Stream<Path> jars = Files.list(home.resolve("lib"))) {

@@ -59,7 +59,7 @@ class TrainingIT {
     assertThat(replay.exit()).isZero();
     assertThat(replay.out())
         .contains("Attempt 2, Ida Vento, on ")
-        .contains("  said: camber more by 0.50 degrees\n");
+        .contains("  said: camber more by 0.5°\n");
     String scores = String.join("\n", shown.stream().filter(l -> l.contains(" of 100")).toList());
     assertThat(replay.out()).contains(scores);
 
@@ -68,6 +68,30 @@ class TrainingIT {
     assertThat(sheet.out())
         .startsWith("Result sheet of Ida Vento\n")
         .contains("Faults missed: 0 (the worst mistake there is).");
+
+    Path page = data.resolve("sheet.html");
+    Outcome written = run("drill", "--sheet", "ida vento", "--html", page.toString());
+    assertThat(written.exit()).as(written.err()).isZero();
+    assertThat(written.out()).isEqualTo("The result sheet is in " + page + ".\n");
+    assertThat(page)
+        .content()
+        .contains("Insidelift: Drill: result sheet", "<strong>Ida Vento</strong>", "One case.")
+        .contains("Faults missed: 0 (the worst mistake there is).");
+    Outcome again = run("drill", "--sheet", "ida vento", "--html", page.toString());
+    assertThat(again.exit()).isEqualTo(1);
+    assertThat(again.err())
+        .isEqualTo(
+            "insidelift: %s: this file exists already; --force replaces it\n".formatted(page));
+    assertThat(run("drill", "--sheet", "ida vento", "--html", page.toString(), "--force").exit())
+        .isZero();
+  }
+
+  @Test
+  void aPageNeedsASheet() {
+    Outcome outcome = run("drill", "--case", "1", "--html", "sheet.html");
+    assertThat(outcome.exit()).isEqualTo(2);
+    assertThat(outcome.err())
+        .startsWith("insidelift: --html writes a result sheet: say whose, with --sheet TRAINEE\n");
   }
 
   @Test
@@ -94,7 +118,7 @@ class TrainingIT {
     }
     Outcome again = run("drill", "--cases", folder.toString());
     assertThat(again.exit()).isZero();
-    assertThat(again.out()).isEqualTo("All 1 cases of this folder are done.\n");
+    assertThat(again.out()).isEqualTo("The one case of this folder is done.\n");
   }
 
   @Test

@@ -6,6 +6,7 @@ import insidelift.engine.geometry.ChangeEffect;
 import insidelift.engine.geometry.CornerChange;
 import insidelift.engine.geometry.WheelLoads;
 import insidelift.engine.proof.Proof;
+import insidelift.engine.units.KnownUnit;
 import insidelift.shared.situation.EdgeTemperatures;
 import java.util.ArrayList;
 import java.util.List;
@@ -145,18 +146,30 @@ public final class TextPictures {
         Figures.fixed(load, 0));
   }
 
-  /** The faces of both front tyres from edge to edge, as the driver sees them. */
-  public static TextPicture faces(EdgeTemperatures left, EdgeTemperatures right) {
-    double[] all = {
-      left.outer(), left.middle(), left.inner(), right.inner(), right.middle(), right.outer()
-    };
+  /**
+   * The faces of both front tyres from edge to edge, as the driver sees them.
+   *
+   * @param unit the unit in which the temperatures are drawn
+   */
+  public static TextPicture faces(EdgeTemperatures left, EdgeTemperatures right, KnownUnit unit) {
+    double[] all =
+        DoubleStream.of(
+                left.outer(),
+                left.middle(),
+                left.inner(),
+                right.inner(),
+                right.middle(),
+                right.outer())
+            .map(celsius -> KnownUnit.CELSIUS.to(unit, celsius))
+            .toArray();
     String[] places = {"outer", "middle", "inner", "inner", "middle", "outer"};
     double least = DoubleStream.of(all).min().orElseThrow();
     double most = DoubleStream.of(all).max().orElseThrow();
     double from = 10 * Math.floor(least / 10 - 1);
     double to = 10 * Math.ceil(most / 10 + 0.1);
     List<String> lines = new ArrayList<>();
-    lines.add(" ".repeat(15) + ends(BAR, Figures.fixed(from, 0), "°C", Figures.fixed(to, 0)));
+    lines.add(
+        " ".repeat(15) + ends(BAR, Figures.fixed(from, 0), unit.symbol(), Figures.fixed(to, 0)));
     for (int i = 0; i < all.length; i++) {
       lines.add(
           String.format(
@@ -168,19 +181,23 @@ public final class TextPictures {
               Figures.fixed(all[i], 1)));
     }
     lines.add("inner is the edge nearest the seat");
+    String sign = ' ' + unit.symbol();
     return new TextPicture(
-        "Front tyre faces", lines, face("Left", left) + "; " + face("right", right) + ".");
+        "Front tyre faces",
+        lines,
+        face("Left", all[0], all[1], all[2], sign)
+            + "; "
+            + face("right", all[5], all[4], all[3], sign)
+            + ".");
   }
 
-  private static String face(String side, EdgeTemperatures face) {
-    return side
-        + " front tyre: outer edge "
-        + Figures.fixed(face.outer(), 1)
-        + " °C, middle "
-        + Figures.fixed(face.middle(), 1)
-        + " °C, inner edge "
-        + Figures.fixed(face.inner(), 1)
-        + " °C";
+  private static String face(String side, double outer, double middle, double inner, String sign) {
+    return "%s front tyre: outer edge %s, middle %s, inner edge %s"
+        .formatted(
+            side,
+            Figures.fixed(outer, 1) + sign,
+            Figures.fixed(middle, 1) + sign,
+            Figures.fixed(inner, 1) + sign);
   }
 
   /** The laps before and after a change on one scale of time. */

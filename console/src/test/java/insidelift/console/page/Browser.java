@@ -128,6 +128,22 @@ final class Browser implements AutoCloseable {
     wait(loaded, "the page to load");
   }
 
+  /**
+   * Shows the page that is open as it is printed, in dark surroundings, at a width in CSS pixels.
+   */
+  void asOnPaper(int width, int height) {
+    ask(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
+    ask(
+        "Emulation.setEmulatedMedia",
+        Map.of(
+            "media",
+            "print",
+            "features",
+            List.of(Map.of("name", "prefers-color-scheme", "value", "dark"))));
+  }
+
   /** Runs a script in the page and gives its value. The page itself has none, and allows none. */
   JsonNode run(String script) {
     JsonNode answer =

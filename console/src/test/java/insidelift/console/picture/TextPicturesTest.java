@@ -8,6 +8,7 @@ import insidelift.engine.geometry.KartGeometry;
 import insidelift.engine.proof.Feel;
 import insidelift.engine.proof.LapTimes;
 import insidelift.engine.proof.Proof;
+import insidelift.engine.units.KnownUnit;
 import insidelift.shared.situation.EdgeTemperatures;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +27,7 @@ class TextPicturesTest {
         TextPictures.sweep(NONE),
         TextPictures.loads(CHANGE),
         TextPictures.loads(NONE),
-        TextPictures.faces(LEFT, RIGHT),
+        TextPictures.faces(LEFT, RIGHT, KnownUnit.CELSIUS),
         TextPictures.laps(
             Proof.of(
                 LapTimes.of("before", 61, 50.3, 50.1, 50.2, 50.4, 50.2),
@@ -103,7 +104,7 @@ class TextPicturesTest {
 
   @Test
   void tyre_faces_are_told_from_edge_to_edge() {
-    assertThat(TextPictures.faces(LEFT, RIGHT).sentence())
+    assertThat(TextPictures.faces(LEFT, RIGHT, KnownUnit.CELSIUS).sentence())
         .isEqualTo(
             "Left front tyre: outer edge 72.5 °C, middle 66.0 °C, inner edge 61.5 °C; right front"
                 + " tyre: outer edge 70.0 °C, middle 64.5 °C, inner edge 60.0 °C.");

@@ -2,6 +2,7 @@ package insidelift.engine.consultation;
 
 import insidelift.engine.notes.NoteBook;
 import insidelift.engine.sizing.Sizer;
+import insidelift.engine.units.Units;
 import insidelift.rules.Reasoning;
 import insidelift.rules.Reasoning.Stage;
 import insidelift.rules.RuleBase;
@@ -83,7 +84,12 @@ public final class Advisor {
 
   /** An advisor by the words, rules and notes of this build. */
   public static Advisor load() {
-    return new AdvisorLoader().advisor();
+    return load(Units.METRIC);
+  }
+
+  /** An advisor by the words, rules and notes of this build, who speaks in these units. */
+  public static Advisor load(Units units) {
+    return new AdvisorLoader(units).advisor();
   }
 
   /** The same advisor with a shop's own rules and notes beside its own. */

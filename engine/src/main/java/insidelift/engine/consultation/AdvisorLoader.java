@@ -1,6 +1,7 @@
 package insidelift.engine.consultation;
 
 import insidelift.engine.notes.NoteBook;
+import insidelift.engine.units.Units;
 import insidelift.rules.Reasoning;
 import insidelift.rules.Reasoning.Stage;
 import insidelift.rules.RuleBase;
@@ -19,7 +20,12 @@ public final class AdvisorLoader {
   private final CompletableFuture<RuleBase> rules =
       CompletableFuture.supplyAsync(AdvisorLoader::load);
   private final Vocabulary vocabulary = Vocabulary.load();
-  private final NoteBook notes = NoteBook.open();
+  private final NoteBook notes;
+
+  /** Begins to load an advisor who speaks in these units. */
+  public AdvisorLoader(Units units) {
+    this.notes = NoteBook.open(units);
+  }
 
   private static RuleBase load() {
     RuleBase loaded = RuleBase.load();

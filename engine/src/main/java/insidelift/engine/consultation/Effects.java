@@ -28,6 +28,7 @@ final class Effects {
     // By hand: comparing karts by all that is known of them would take longer than it saves.
 
     @Override
+    @SuppressWarnings("ReferenceEquality")
     public boolean equals(Object other) {
       return other instanceof Change change
           && kart == change.kart

@@ -2,6 +2,7 @@ package insidelift.engine.consultation;
 
 import insidelift.engine.notes.NoteBook;
 import insidelift.shared.Answer;
+import insidelift.shared.Degrees;
 import insidelift.shared.Finding;
 import insidelift.shared.Proposal;
 import insidelift.shared.Vocabulary;
@@ -154,8 +155,9 @@ final class Said {
               .sorted((one, other) -> one.lever().compareTo(other.lever()))
               .map(
                   move ->
-                      "%s %s by %.2f degrees"
-                          .formatted(move.lever().id(), move.direction().id(), move.degrees()))
+                      "%s %s by %s"
+                          .formatted(
+                              move.lever().id(), move.direction().id(), Degrees.of(move.degrees())))
               .collect(Collectors.joining(" and "));
     };
   }

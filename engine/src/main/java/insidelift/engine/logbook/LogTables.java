@@ -2,6 +2,8 @@ package insidelift.engine.logbook;
 
 import insidelift.engine.proof.Feel;
 import insidelift.engine.proof.LapTimes.Lap;
+import insidelift.engine.units.KnownUnit;
+import insidelift.engine.units.Units;
 import insidelift.shared.situation.EdgeTemperatures;
 import insidelift.shared.situation.Kart;
 import insidelift.shared.situation.Sides;
@@ -80,9 +82,10 @@ public final class LogTables {
   /**
    * Everything that is known of one run.
    *
+   * @param units the units of pressures and temperatures
    * @throws IllegalArgumentException if the record is no run
    */
-  public static List<String> run(Logbook book, int number) {
+  public static List<String> run(Logbook book, int number, Units units) {
     Numbered<RunEntry> numbered =
         book.run(number)
             .orElseThrow(() -> new IllegalArgumentException("record " + number + " is not a run"));
@@ -125,10 +128,16 @@ public final class LogTables {
               + " without the first lap, in seconds");
     }
     Tyres tyres = run.tyres();
-    tyres.cold().ifPresent(cold -> add(lines, "Cold pressures: " + bar(cold)));
-    tyres.hot().ifPresent(hot -> add(lines, "Hot pressures: " + bar(hot)));
-    tyres.left().ifPresent(left -> add(lines, "Front left tread: " + celsius(left)));
-    tyres.right().ifPresent(right -> add(lines, "Front right tread: " + celsius(right)));
+    tyres
+        .cold()
+        .ifPresent(cold -> add(lines, "Cold pressures: " + pressures(cold, units.pressure())));
+    tyres.hot().ifPresent(hot -> add(lines, "Hot pressures: " + pressures(hot, units.pressure())));
+    tyres
+        .left()
+        .ifPresent(left -> add(lines, "Front left tread: " + tread(left, units.temperature())));
+    tyres
+        .right()
+        .ifPresent(right -> add(lines, "Front right tread: " + tread(right, units.temperature())));
     if (run.feel() != Feel.UNKNOWN) {
       add(lines, "The driver felt: " + run.feel().id());
     }
@@ -178,26 +187,27 @@ public final class LogTables {
     return "left " + sides.left().signed() + ", right " + sides.right().signed();
   }
 
-  private static String bar(Pressures bar) {
-    return "front "
-        + Plain.fixed(bar.frontLeft(), 2)
-        + " "
-        + Plain.fixed(bar.frontRight(), 2)
-        + ", rear "
-        + Plain.fixed(bar.rearLeft(), 2)
-        + " "
-        + Plain.fixed(bar.rearRight(), 2)
-        + " bar";
+  private static String pressures(Pressures bar, KnownUnit unit) {
+    return "front %s %s, rear %s %s %s"
+        .formatted(
+            number(KnownUnit.BAR, bar.frontLeft(), unit),
+            number(KnownUnit.BAR, bar.frontRight(), unit),
+            number(KnownUnit.BAR, bar.rearLeft(), unit),
+            number(KnownUnit.BAR, bar.rearRight(), unit),
+            unit.symbol());
   }
 
-  private static String celsius(EdgeTemperatures tread) {
-    return "nearest the seat "
-        + Plain.fixed(tread.inner(), 0)
-        + ", middle "
-        + Plain.fixed(tread.middle(), 0)
-        + ", outer "
-        + Plain.fixed(tread.outer(), 0)
-        + " °C";
+  private static String tread(EdgeTemperatures celsius, KnownUnit unit) {
+    return "nearest the seat %s, middle %s, outer %s %s"
+        .formatted(
+            number(KnownUnit.CELSIUS, celsius.inner(), unit),
+            number(KnownUnit.CELSIUS, celsius.middle(), unit),
+            number(KnownUnit.CELSIUS, celsius.outer(), unit),
+            unit.symbol());
+  }
+
+  private static String number(KnownUnit stored, double number, KnownUnit unit) {
+    return Plain.fixed(stored.to(unit, number), unit.decimals());
   }
 
   private static String middle(Optional<Sides> sides) {

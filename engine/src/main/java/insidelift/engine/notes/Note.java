@@ -1,7 +1,10 @@
 package insidelift.engine.notes;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 
 /**
  * One note of the knowledge: a claim, a check, another lever, a decision between claims, a caution,
@@ -36,6 +39,23 @@ public record Note(
   /** The paragraphs and items of a section; none if the note has no such section. */
   public List<String> section(String heading) {
     return sections.getOrDefault(heading, List.of());
+  }
+
+  /** The same note with its prose in other words; its drawing stays as it is drawn. */
+  Note said(UnaryOperator<String> words) {
+    Map<String, List<String>> said = new LinkedHashMap<>();
+    sections.forEach((heading, blocks) -> said.put(heading, blocks.stream().map(words).toList()));
+    return new Note(
+        id,
+        kind,
+        lever,
+        words.apply(title),
+        words.apply(because),
+        sources,
+        disputed,
+        review,
+        Collections.unmodifiableMap(said),
+        drawing);
   }
 
   /** A section as one run of text. */

@@ -1,5 +1,6 @@
 package insidelift.engine.notes;
 
+import insidelift.engine.units.Units;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
 
 /**
  * The notes and the bibliography that this build ships. A note is read when it is first asked for:
@@ -22,10 +24,12 @@ public final class NoteBook {
 
   private final Map<String, String> files;
   private final Map<String, Note> read = new ConcurrentHashMap<>();
+  private final UnaryOperator<String> words;
   private volatile Map<String, String> bibliography;
 
-  private NoteBook(Map<String, String> files) {
+  private NoteBook(Map<String, String> files, UnaryOperator<String> words) {
     this.files = files;
+    this.words = words;
   }
 
   /**
@@ -37,12 +41,12 @@ public final class NoteBook {
    */
   public NoteBook with(List<Note> own, Map<String, String> sources) {
     Map<String, String> all = new LinkedHashMap<>(files);
-    NoteBook more = new NoteBook(all);
+    NoteBook more = new NoteBook(all, words);
     for (Note note : own) {
       if (all.putIfAbsent(note.id(), "") != null) {
         throw new IllegalArgumentException("the note \"" + note.id() + "\" is there already");
       }
-      more.read.put(note.id(), note);
+      more.read.put(note.id(), note.said(words));
     }
     Map<String, String> known = new LinkedHashMap<>(bibliography());
     known.putAll(sources);
@@ -57,7 +61,13 @@ public final class NoteBook {
     for (String line : lines("index.txt")) {
       files.put(line.substring(line.indexOf('/') + 1, line.length() - ".md".length()), line);
     }
-    return new NoteBook(files);
+    return new NoteBook(files, UnaryOperator.identity());
+  }
+
+  /** Opens the notes of this build, with what they measure said in other units. */
+  public static NoteBook open(Units units) {
+    NoteBook metric = open();
+    return units.equals(Units.METRIC) ? metric : new NoteBook(metric.files, units::prose);
   }
 
   /** The ids of all notes, in the order of folders and names. */
@@ -80,7 +90,8 @@ public final class NoteBook {
     if (file == null) {
       throw new IllegalArgumentException("there is no note \"" + id + '"');
     }
-    return read.computeIfAbsent(id, key -> NoteReader.read(String.join("\n", lines(file))));
+    return read.computeIfAbsent(
+        id, key -> NoteReader.read(String.join("\n", lines(file))).said(words));
   }
 
   /** The bibliography: what each source's id stands for. */

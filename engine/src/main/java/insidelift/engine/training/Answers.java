@@ -2,6 +2,7 @@ package insidelift.engine.training;
 
 import insidelift.engine.consultation.Conclusion;
 import insidelift.engine.notes.NoteBook;
+import insidelift.shared.Degrees;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import java.util.ArrayList;
@@ -93,7 +94,6 @@ final class Answers {
 
   /** A move in words, with its size. */
   static String words(Lever lever, Conclusion.Step step) {
-    return String.format(
-        Locale.ROOT, "%s, by %.2f degrees", words(lever, step.direction().id()), step.degrees());
+    return words(lever, step.direction().id()) + ", by " + Degrees.of(step.degrees());
   }
 }

@@ -5,6 +5,7 @@ import insidelift.engine.consultation.Conclusion;
 import insidelift.engine.consultation.Conclusion.Step;
 import insidelift.engine.consultation.Explanation;
 import insidelift.engine.notes.Note;
+import insidelift.shared.Degrees;
 import insidelift.shared.Lever;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary.Question;
@@ -149,12 +150,8 @@ public final class Feedback {
         && Math.abs(said.degrees() - wanted.degrees()) >= Judgement.SAME_DEGREES) {
       remarks.add(
           new Remark(
-              String.format(
-                  Locale.ROOT,
-                  "%s: the way is right, the size is not; it is %.2f degrees, not %.2f.",
-                  name(lever),
-                  wanted.degrees(),
-                  said.degrees()),
+              "%s: the way is right, the size is not; it is %s, not %s."
+                  .formatted(name(lever), Degrees.of(wanted.degrees()), Degrees.of(said.degrees())),
               explanation.how(lever.id()).lines()));
     }
   }

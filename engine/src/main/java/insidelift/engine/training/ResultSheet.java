@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.ToIntFunction;
@@ -53,74 +52,120 @@ public final class ResultSheet {
     return drill;
   }
 
-  /** The sheet as lines of at most 80 columns. */
-  public List<String> lines() {
-    List<String> lines = new ArrayList<>();
-    lines.add("replay  day         case            economy  conclusion  reason  safety  hints");
+  /** The headings of {@link #table()}. */
+  public static List<String> columns() {
+    return List.of("replay", "day", "case", "economy", "conclusion", "reason", "safety", "hints");
+  }
+
+  /**
+   * One row for each attempt, and one for their means; the scores are points of 100. Outside text
+   * is safe to show.
+   */
+  public List<List<String>> table() {
+    List<List<String>> table = new ArrayList<>();
     for (Row row : rows) {
       AttemptEntry entry = row.attempt().entry();
-      lines.add(
-          String.format(
-              Locale.ROOT,
-              "%6d  %s  %-14s  %7d  %10d  %6d  %6d  %5d",
-              row.attempt().number(),
-              entry.day(),
-              shortened(entry.source()),
-              row.judged().economy(),
-              row.judged().conclusion(),
-              row.judged().reason(),
-              row.judged().safety().points(),
-              row.judged().hints()));
+      table.add(
+          List.of(
+              Integer.toString(row.attempt().number()),
+              entry.day().toString(),
+              Printable.shown(entry.source()),
+              Integer.toString(row.judged().economy()),
+              Integer.toString(row.judged().conclusion()),
+              Integer.toString(row.judged().reason()),
+              Integer.toString(row.judged().safety().points()),
+              Integer.toString(row.judged().hints())));
     }
-    lines.add(
-        String.format(
-            Locale.ROOT,
-            "%6s  %-10s  %-14s  %7.0f  %10.0f  %6.0f  %6.0f",
+    table.add(
+        List.of(
             "",
             "",
             "mean",
             mean(Judgement::economy),
             mean(Judgement::conclusion),
             mean(Judgement::reason),
-            mean(one -> one.safety().points())));
+            mean(one -> one.safety().points()),
+            ""));
+    return table;
+  }
+
+  /** How many faults were missed, in a sentence. */
+  public String missed() {
     long missed = rows.stream().filter(r -> r.judged().safety() == Judgement.Safety.MISSED).count();
+    return "Faults missed: " + missed + " (the worst mistake there is).";
+  }
+
+  /** The sheet as lines of at most 80 columns. */
+  public List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    lines.add(line(columns()));
+    table().forEach(row -> lines.add(line(row)));
     lines.add("");
-    lines.add("Faults missed: " + missed + " (the worst mistake there is).");
-    habits(lines);
-    topics(lines);
+    lines.add(missed());
+    lines.add("");
+    lines.add("said  rules  what to do now");
+    answers()
+        .forEach(
+            (answer, counts) ->
+                lines.add("%4d  %5d  %s".formatted(counts[0], counts[1], Answers.words(answer))));
+    lines.addAll(habits());
+    lines.add("");
+    lines.add("cases  conclusion  topic");
+    topics()
+        .forEach(
+            topic ->
+                lines.add(
+                    "%5d  %10d  %s".formatted(topic.cases(), topic.conclusion(), topic.topic())));
     return lines;
   }
 
-  private static String shortened(String source) {
-    String safe = Printable.shown(source);
+  private static String line(List<String> cells) {
+    return "%6s  %-10s  %-14s  %7s  %10s  %6s  %6s  %5s"
+        .formatted(
+            cells.get(0),
+            cells.get(1),
+            shortened(cells.get(2)),
+            cells.get(3),
+            cells.get(4),
+            cells.get(5),
+            cells.get(6),
+            cells.get(7))
+        .stripTrailing();
+  }
+
+  private static String shortened(String safe) {
     return safe.length() <= 14 ? safe : safe.substring(0, 13) + "~";
   }
 
-  private double mean(ToIntFunction<Judgement> points) {
-    return rows.stream().map(Row::judged).mapToInt(points).average().orElse(0);
+  private String mean(ToIntFunction<Judgement> points) {
+    return Long.toString(
+        Math.round(rows.stream().map(Row::judged).mapToInt(points).average().orElse(0)));
   }
 
-  /** What was answered against what the rules answer: who has one trick only is seen here. */
-  private void habits(List<String> lines) {
+  /** How often each thing to do was said, and how often the rules say it. */
+  private Map<String, int[]> answers() {
     Map<String, int[]> answers = new TreeMap<>();
     for (Row row : rows) {
       answers.computeIfAbsent(said(row.judged()), key -> new int[2])[0]++;
       answers.computeIfAbsent(Answers.of(row.judged().drill().right()), key -> new int[2])[1]++;
     }
-    lines.add("");
-    lines.add("said  rules  what to do now");
-    answers.forEach(
-        (answer, counts) ->
-            lines.add("%4d  %5d  %s".formatted(counts[0], counts[1], Answers.words(answer))));
-    answers.forEach(
-        (answer, counts) -> {
-          boolean often = counts[0] >= HABIT * rows.size() && counts[1] <= counts[0] / 2;
-          if (rows.size() >= ENOUGH && often) {
-            lines.add(
-                "A habit: \"%s\" in %d of %d cases; the rules in %d."
-                    .formatted(Answers.words(answer), counts[0], rows.size(), counts[1]));
-          }
-        });
+    return answers;
+  }
+
+  /** What was answered far more often than the rules answer it: who has one trick only shows. */
+  public List<String> habits() {
+    List<String> habits = new ArrayList<>();
+    answers()
+        .forEach(
+            (answer, counts) -> {
+              boolean often = counts[0] >= HABIT * rows.size() && counts[1] <= counts[0] / 2;
+              if (rows.size() >= ENOUGH && often) {
+                habits.add(
+                    "A habit: \"%s\" in %d of %d cases; the rules in %d."
+                        .formatted(Answers.words(answer), counts[0], rows.size(), counts[1]));
+              }
+            });
+    return habits;
   }
 
   private static String said(Judgement judged) {
@@ -137,7 +182,17 @@ public final class ResultSheet {
             .toList());
   }
 
-  private void topics(List<String> lines) {
+  /**
+   * How a topic went.
+   *
+   * @param topic the topic
+   * @param cases how many cases were of it
+   * @param conclusion the mean of their conclusions, of 100
+   */
+  public record Topic(String topic, int cases, int conclusion) {}
+
+  /** The topics of the cases, the weakest first. */
+  public List<Topic> topics() {
     Map<String, List<Judgement>> topics = new LinkedHashMap<>();
     for (Row row : rows) {
       row.judged().drill().right().reasons().stream()
@@ -146,19 +201,14 @@ public final class ResultSheet {
           .forEach(
               topic -> topics.computeIfAbsent(topic, key -> new ArrayList<>()).add(row.judged()));
     }
-    lines.add("");
-    lines.add("cases  conclusion  topic");
-    topics.entrySet().stream()
+    return topics.entrySet().stream()
         .sorted(Comparator.comparingDouble(ResultSheet::conclusion))
-        .forEach(
-            topic ->
-                lines.add(
-                    String.format(
-                        Locale.ROOT,
-                        "%5d  %10.0f  %s",
-                        topic.getValue().size(),
-                        conclusion(topic),
-                        topic.getKey())));
+        .map(one -> new Topic(one.getKey(), one.getValue().size(), rounded(conclusion(one))))
+        .toList();
+  }
+
+  private static int rounded(double points) {
+    return Math.toIntExact(Math.round(points));
   }
 
   private static double conclusion(Map.Entry<String, List<Judgement>> topic) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import insidelift.engine.notes.NoteBook;
+import insidelift.engine.units.Units;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.Vocabulary;
@@ -104,7 +105,7 @@ class DemoSeasonTest {
   void all_of_it_can_be_shown_in_eighty_columns() {
     List<String> lines = new java.util.ArrayList<>(LogTables.days(book));
     book.days().forEach(day -> lines.addAll(LogTables.day(book, day.number())));
-    book.runs().forEach(run -> lines.addAll(LogTables.run(book, run.number())));
+    book.runs().forEach(run -> lines.addAll(LogTables.run(book, run.number(), Units.METRIC)));
     lines.addAll(TrendPlot.lines(book.runs()));
     assertThat(lines).hasSizeGreaterThan(300).allMatch(line -> line.length() <= 80);
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import insidelift.engine.proof.Feel;
+import insidelift.engine.units.Units;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -45,7 +46,7 @@ class LogTablesTest {
 
   @Test
   void one_run() throws Exception {
-    assertThat(LogTables.run(book(Entries.full(1)), 6))
+    assertThat(LogTables.run(book(Entries.full(1)), 6, Units.METRIC))
         .containsExactly(
             "Run 6: run 1 of 12 April 2026, Larkmoor Bowl; Heron 7, driven by Ada Quill",
             "Camber: left -0.5°, right -0.25°",
@@ -67,7 +68,8 @@ class LogTablesTest {
   @Test
   void a_corrected_run_says_so() throws Exception {
     Logbook book = book(Entries.run(1), Correction.of(6, Entries.run(2), "x"));
-    assertThat(LogTables.run(book, 6).get(0)).startsWith("Run 6 (corrected): run 2 of 12 April");
+    assertThat(LogTables.run(book, 6, Units.METRIC).get(0))
+        .startsWith("Run 6 (corrected): run 2 of 12 April");
   }
 
   @Test
@@ -82,7 +84,8 @@ class LogTablesTest {
                 .withSettings(Map.of(evil.substring(0, 60), "\u00AD"))
                 .felt(Feel.WORSE, said));
     List<String> all =
-        List.of(LogTables.days(book), LogTables.day(book, 5), LogTables.run(book, 8)).stream()
+        List.of(LogTables.days(book), LogTables.day(book, 5), LogTables.run(book, 8, Units.METRIC))
+            .stream()
             .flatMap(List::stream)
             .toList();
 
@@ -104,7 +107,8 @@ class LogTablesTest {
   @Test
   void a_record_of_another_kind_is_no_run_and_no_day() throws Exception {
     Logbook book = book();
-    assertThatThrownBy(() -> LogTables.run(book, 5)).hasMessage("record 5 is not a run");
+    assertThatThrownBy(() -> LogTables.run(book, 5, Units.METRIC))
+        .hasMessage("record 5 is not a run");
     assertThatThrownBy(() -> LogTables.day(book, 4))
         .hasMessage("record 4 is not what was asked for");
   }

@@ -1,0 +1,41 @@
+package insidelift.console;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import insidelift.console.Launcher.Outcome;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The audit takes some seconds on any machine: what is shown meanwhile. */
+class ProgressIT {
+
+  @TempDir private Path folder;
+
+  @Test
+  void aTerminalShowsHowLongItTakesAndNothingOfItStays() {
+    try (Paddock audit = Paddock.in(folder).words("audit").rows(200).start()) {
+      audit.waitFor("Audit of ");
+      audit.settle();
+      assertThat(audit.raw()).contains("Working ... 1 s", "\r               \r");
+      assertThat(String.join("\n", audit.all())).startsWith("Audit of ").doesNotContain("Working");
+    }
+  }
+
+  @Test
+  void aDumbTerminalGetsOnePlainLine() {
+    try (Paddock audit = Paddock.in(folder).words("audit").rows(200).set("TERM", "dumb").start()) {
+      audit.waitFor("Audit of ");
+      audit.settle();
+      assertThat(audit.all().get(0)).isEqualTo("Working ...");
+      assertThat(String.join("\n", audit.all())).containsOnlyOnce("Working");
+    }
+  }
+
+  @Test
+  void aPipeGetsNothing() {
+    Outcome audit = Launcher.with("audit").run();
+    assertThat(audit.out()).startsWith("Audit of ");
+    assertThat(audit.err()).isEmpty();
+  }
+}
