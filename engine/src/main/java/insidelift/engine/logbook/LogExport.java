@@ -1,6 +1,7 @@
 package insidelift.engine.logbook;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -24,7 +25,9 @@ public final class LogExport {
   /** The version of the JSON export's shape. */
   public static final int SCHEMA = 1;
 
-  private static final JsonMapper MAPPER = JsonMapper.builder().build();
+  /** Plain ASCII: exact, and no mark in a name can turn a screen that shows the file. */
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
 
   private LogExport() {}
 
