@@ -2,6 +2,9 @@ package insidelift.console;
 
 import insidelift.engine.logbook.DataFolder;
 import insidelift.engine.logbook.LogbookProblem;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -80,8 +83,30 @@ public final class Insidelift implements Runnable {
     } catch (LinkageError e) {
       System.err.println("insidelift: this build is incomplete: build it again (" + e + ")");
       code = FAILED;
+    } catch (RuntimeException | Error e) {
+      if (!ending()) {
+        System.err.println("insidelift: " + fault(e));
+      }
+      code = FAILED;
     }
     System.exit(code);
+  }
+
+  private static String fault(Throwable e) {
+    return "a fault of this program, not of yours: "
+        + Text.safe(e.getClass().getSimpleName() + ": " + e.getMessage());
+  }
+
+  /** Whether a signal ends the program: then whoever reads the terminal is cut off, rightly. */
+  private static boolean ending() {
+    Thread hook = new Thread(() -> {});
+    try {
+      Runtime.getRuntime().addShutdownHook(hook);
+      Runtime.getRuntime().removeShutdownHook(hook);
+      return false;
+    } catch (IllegalStateException e) {
+      return true;
+    }
   }
 
   static int run(String... args) {
@@ -89,6 +114,8 @@ public final class Insidelift implements Runnable {
       // Without a word to understand, the first question need not wait for whoever understands it.
       return consult(writer(System.out), writer(System.err));
     }
+    // Its warnings would print what was typed as it stands.
+    CommandLine.tracer().setLevel(CommandLine.TraceLevel.OFF);
     Insidelift top = new Insidelift();
     CommandLine line =
         new CommandLine(top)
@@ -98,7 +125,21 @@ public final class Insidelift implements Runnable {
             .setParameterExceptionHandler(Insidelift::misunderstood)
             .setExecutionExceptionHandler(Insidelift::broke);
     int code = line.execute(args);
+    if (System.out.checkError() && !readerLeft()) {
+      line.getErr().println("insidelift: the output cannot be written; is the disk full?");
+      return FAILED;
+    }
     return code == 0 ? top.consulted : code;
+  }
+
+  /** Whether whoever read the output has gone, as {@code head} does: that is no fault of a disk. */
+  private static boolean readerLeft() {
+    try (FileOutputStream out = new FileOutputStream(FileDescriptor.out)) {
+      out.write('\n');
+      return false;
+    } catch (IOException e) {
+      return String.valueOf(e.getMessage()).contains("pipe");
+    }
   }
 
   @Override
@@ -123,10 +164,9 @@ public final class Insidelift implements Runnable {
   }
 
   private static int broke(Exception e, CommandLine line, ParseResult parsed) {
-    line.getErr()
-        .println(
-            "insidelift: a fault of this program, not of yours: "
-                + Text.safe(e.getClass().getSimpleName() + ": " + e.getMessage()));
+    if (!ending()) {
+      line.getErr().println("insidelift: " + fault(e));
+    }
     return FAILED;
   }
 

@@ -1,12 +1,12 @@
 package insidelift.console;
 
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.SerializationFeature;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import insidelift.engine.geometry.RefusedInputException;
+import insidelift.shared.situation.JsonOutput;
+import insidelift.shared.situation.Printable;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.InvalidPathException;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Model.CommandSpec;
@@ -39,6 +39,12 @@ abstract class JsonFileCommand implements Callable<Integer> {
     Result result;
     try {
       result = compute();
+    } catch (InvalidPathException e) {
+      // A name that this locale cannot even spell.
+      spec.commandLine()
+          .getErr()
+          .println("insidelift: " + Printable.shown(e.getInput(), 200) + ": no such file");
+      return Insidelift.FAILED;
     } catch (RefusedInputException e) {
       spec.commandLine().getErr().println("insidelift: " + Text.safe(e.getMessage()));
       return Insidelift.FAILED;
@@ -52,12 +58,7 @@ abstract class JsonFileCommand implements Callable<Integer> {
     return 0;
   }
 
-  static String pretty(Object value) throws IOException {
-    // Plain ASCII, so that no terminal or pipe of another encoding can spoil it.
-    return JsonMapper.builder()
-        .enable(SerializationFeature.INDENT_OUTPUT)
-        .enable(JsonWriteFeature.ESCAPE_NON_ASCII)
-        .build()
-        .writeValueAsString(value);
+  static String pretty(Object value) {
+    return JsonOutput.pretty(value);
   }
 }
