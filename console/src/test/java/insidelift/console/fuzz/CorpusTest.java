@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 class CorpusTest {
 
-  /** Changed inputs of each target; the ordinary build has a second for each target. */
-  private static final int MUTANTS = Integer.getInteger("fuzz.mutants", 400);
+  /** Changed inputs of each target; the ordinary build has half a second for each target. */
+  private static final int MUTANTS = Integer.getInteger("fuzz.mutants", 150);
 
   @ParameterizedTest
   @EnumSource
