@@ -56,7 +56,7 @@ class HostileTextTest {
         .codePoints()
         .forEach(
             point -> {
-              if (point == '\n' || point >= ' ' && point <= '~') {
+              if (point == '\n' || (point >= ' ' && point <= '~')) {
                 text.appendCodePoint(point);
               } else {
                 text.append("\\u{").append(Integer.toHexString(point)).append('}');

@@ -113,7 +113,10 @@ class ReleaseIT {
       if (name.startsWith("insidelift-")) {
         continue;
       }
-      String licence = component.at("/licenses/0/license/id").asText();
+      // JLine's POM calls it "The BSD License" and links the one of three clauses; the plugin reads
+      // the name alone and takes the oldest.
+      String licence =
+          component.at("/licenses/0/license/id").asText().replace("BSD-4-Clause", "BSD-3-Clause");
       assertThat(licences).as(jar).containsKey(licence);
       assertThat(listed)
           .as(jar)

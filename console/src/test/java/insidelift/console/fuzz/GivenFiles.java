@@ -12,7 +12,6 @@ import insidelift.engine.geometry.KartGeometry;
 import insidelift.engine.geometry.Positions;
 import insidelift.engine.geometry.Prediction;
 import insidelift.engine.own.OwnKnowledge;
-import insidelift.engine.training.Cases;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.CaseReader;
@@ -99,7 +98,7 @@ final class GivenFiles {
     Path folder = Folder.with("a.json", bytes);
     CaseLibrary library = CaseLibrary.read(folder, Target.advisor().vocabulary());
     Shown.lines(AuditLines.of(library, library.disagreements(Target.advisor())));
-    new Cases(Target.advisor()).inFolder(folder);
+    Target.drillCases().inFolder(folder);
     Files.delete(folder.resolve("a.json"));
   }
 }

@@ -6,6 +6,7 @@ import insidelift.engine.geometry.RefusedInputException;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.logbook.RefusedEntryException;
 import insidelift.engine.proof.UnreadableLapTimes;
+import insidelift.engine.training.Cases;
 import insidelift.shared.situation.CaseProblem;
 import java.util.Locale;
 
@@ -53,6 +54,7 @@ enum Target {
   private static final class Loaded {
     private static final Advisor ADVISOR = Advisor.load();
     private static final NextQuestion NEXT = new NextQuestion(ADVISOR);
+    private static final Cases CASES = new Cases(ADVISOR);
   }
 
   private final Reader reader;
@@ -67,6 +69,10 @@ enum Target {
 
   static NextQuestion next() {
     return Loaded.NEXT;
+  }
+
+  static Cases drillCases() {
+    return Loaded.CASES;
   }
 
   /** The name of its file of inputs. */
