@@ -1,5 +1,7 @@
 package insidelift.console.fuzz;
 
+import java.io.IOException;
+
 /** Where the fuzzer enters: the target is named by the property {@code fuzz.target}. */
 public final class FuzzEntry {
 
@@ -7,10 +9,10 @@ public final class FuzzEntry {
 
   private FuzzEntry() {}
 
-  /** Called once: the rules are loaded before any input is timed. */
-  public static void fuzzerInitialize() {
+  /** Called once: what has to be loaded and instrumented is so before any input is timed. */
+  public static void fuzzerInitialize() throws IOException {
     Target.next();
-    Target.CASE.read(new byte[0]);
+    Corpus.of(TARGET).forEach(TARGET::read);
   }
 
   /** Called by the fuzzer, again and again. */

@@ -27,7 +27,7 @@ public final class FuzzingRun {
   private static final int HEAP_MB = 700;
 
   /** Seconds that one input may take on a slow machine. */
-  private static final int SLOWEST = 10;
+  private static final int SLOWEST = 30;
 
   /** Bytes of an input: longer ones find nothing new, and the limits have tests of their own. */
   private static final int LONGEST = 4_096;

@@ -57,6 +57,8 @@ enum Target {
     private static final Cases CASES = new Cases(ADVISOR);
   }
 
+  // Method references keep nothing.
+  @SuppressWarnings("ImmutableEnumChecker")
   private final Reader reader;
 
   Target(Reader reader) {
