@@ -13,6 +13,7 @@ import insidelift.engine.units.Units;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.CaseReader;
+import insidelift.shared.situation.JsonOutput;
 import insidelift.shared.situation.Printable;
 import insidelift.shared.situation.Situation;
 import java.io.IOException;
@@ -103,7 +104,7 @@ final class AdviseCommand implements Callable<Integer> {
       return Insidelift.FAILED;
     }
     if (json) {
-      Json.prepare(Advice.class);
+      JsonOutput.prepare(Advice.class);
     }
     Advisor advisor;
     try {
@@ -131,7 +132,7 @@ final class AdviseCommand implements Callable<Integer> {
       return Insidelift.FAILED;
     }
     if (json) {
-      out.println(Json.pretty(withLog ? AdviceWithLog.json(advice, logged) : advice));
+      out.println(JsonOutput.pretty(withLog ? AdviceWithLog.json(advice, logged) : advice));
     } else {
       Glyphs glyphs = Glyphs.forOutput(Insidelift.charset(System.out));
       glyphs.fit(new AdviceText(Text.WIDTH).lines(advice)).forEach(out::println);

@@ -7,6 +7,7 @@ import insidelift.engine.audit.CaseLibrary.Disagreement;
 import insidelift.engine.audit.Effort;
 import insidelift.engine.consultation.Advisor;
 import insidelift.shared.situation.CaseProblem;
+import insidelift.shared.situation.JsonOutput;
 import insidelift.shared.situation.Printable;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -75,7 +76,7 @@ final class AuditCommand implements Callable<Integer> {
             LocalDate.now(ZoneId.systemDefault()),
             thorough ? Effort.THOROUGH : Effort.QUICK);
     if (json) {
-      out.println(Json.pretty(report));
+      out.println(JsonOutput.pretty(report));
     } else {
       print(AuditText.lines(report), out);
     }
@@ -91,7 +92,7 @@ final class AuditCommand implements Callable<Integer> {
       report.put("cases", library.entries().size());
       report.put("bySource", library.bySource());
       report.put("disagreements", disagreements);
-      out.println(Json.pretty(report));
+      out.println(JsonOutput.pretty(report));
     } else {
       print(AuditText.lines(library, disagreements), out);
     }

@@ -63,7 +63,7 @@ final class Consultation {
   static int start(PrintWriter out, Path folder, Units units) {
     try (Screen screen = Screen.open(System.getenv())) {
       screen.onLeaving(() -> screen.say("Left. Your answers are kept."));
-      screen.say(screen.width() < 60 ? NARROW_GREETING : GREETING);
+      screen.say(greeting(screen.width()));
       screen.say(
           new Text(screen.width())
               .paragraph(
@@ -90,6 +90,13 @@ final class Consultation {
       out.println("insidelift: the terminal cannot be opened");
       return Insidelift.FAILED;
     }
+  }
+
+  private static List<String> greeting(int width) {
+    if (width < 40) {
+      return new Text(width).paragraph("Insidelift: the next front-end change").line("").lines();
+    }
+    return width < 60 ? NARROW_GREETING : GREETING;
   }
 
   private void hold() throws Left {

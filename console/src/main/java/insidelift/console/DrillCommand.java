@@ -230,9 +230,14 @@ final class DrillCommand extends Practice {
         0,
         "Attempt %d, %s, on %s"
             .formatted(way.replay, Printable.shown(attempt.trainee()), attempt.day()));
-    for (String words : attempt.moves()) {
-      DrillMove move = DrillMove.of(words);
-      lines.addAll(text.replayed(move, drill.take(move)));
+    try {
+      for (String words : attempt.moves()) {
+        DrillMove move = DrillMove.of(words);
+        lines.addAll(text.replayed(move, drill.take(move)));
+      }
+    } catch (IllegalArgumentException e) {
+      return failed(
+          "attempt %d cannot be replayed: %s".formatted(way.replay, Text.safe(e.getMessage())));
     }
     Judgement judged = new Judgement(advisor, next, drill);
     for (Part part : text.result(judged)) {

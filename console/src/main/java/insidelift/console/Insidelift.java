@@ -3,6 +3,8 @@ package insidelift.console;
 import insidelift.engine.logbook.DataFolder;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.units.Units;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
@@ -86,8 +88,30 @@ public final class Insidelift implements Runnable {
     } catch (LinkageError e) {
       System.err.println("insidelift: this build is incomplete: build it again (" + e + ")");
       code = FAILED;
+    } catch (RuntimeException | Error e) {
+      if (!ending()) {
+        System.err.println("insidelift: " + fault(e));
+      }
+      code = FAILED;
     }
     System.exit(code);
+  }
+
+  private static String fault(Throwable e) {
+    return "a fault of this program, not of yours: "
+        + Text.safe(e.getClass().getSimpleName() + ": " + e.getMessage());
+  }
+
+  /** Whether a signal ends the program: then whoever reads the terminal is cut off, rightly. */
+  private static boolean ending() {
+    Thread hook = new Thread(() -> {});
+    try {
+      Runtime.getRuntime().addShutdownHook(hook);
+      Runtime.getRuntime().removeShutdownHook(hook);
+      return false;
+    } catch (IllegalStateException e) {
+      return true;
+    }
   }
 
   static int run(String... args) {
@@ -99,11 +123,14 @@ public final class Insidelift implements Runnable {
     if (advise.isPresent()) {
       PrintWriter err = writer(System.err);
       try {
-        return advise.get().call(writer(System.out), err);
+        int code = advise.get().call(writer(System.out), err);
+        return written(err) ? code : FAILED;
       } catch (IOException | RuntimeException e) {
         return broke(e, err);
       }
     }
+    // Its warnings would print what was typed as it stands.
+    CommandLine.tracer().setLevel(CommandLine.TraceLevel.OFF);
     Insidelift top = new Insidelift();
     CommandLine line =
         new CommandLine(top)
@@ -120,7 +147,26 @@ public final class Insidelift implements Runnable {
     }
     int code = line.execute(args);
     Progress.end();
-    return code == 0 ? top.consulted : code;
+    return written(line.getErr()) ? (code == 0 ? top.consulted : code) : FAILED;
+  }
+
+  /** Whether all output reached its end; if not, that is said. */
+  private static boolean written(PrintWriter err) {
+    if (System.out.checkError() && !readerLeft()) {
+      err.println("insidelift: the output cannot be written; is the disk full?");
+      return false;
+    }
+    return true;
+  }
+
+  /** Whether whoever read the output has gone, as {@code head} does: that is no fault of a disk. */
+  private static boolean readerLeft() {
+    try (FileOutputStream out = new FileOutputStream(FileDescriptor.out)) {
+      out.write('\n');
+      return false;
+    } catch (IOException e) {
+      return String.valueOf(e.getMessage()).contains("pipe");
+    }
   }
 
   @Override
@@ -145,9 +191,9 @@ public final class Insidelift implements Runnable {
   }
 
   private static int broke(Exception e, PrintWriter err) {
-    err.println(
-        "insidelift: a fault of this program, not of yours: "
-            + Text.safe(e.getClass().getSimpleName() + ": " + e.getMessage()));
+    if (!ending()) {
+      err.println("insidelift: " + fault(e));
+    }
     return FAILED;
   }
 

@@ -2,8 +2,11 @@ package insidelift.console;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import insidelift.engine.geometry.RefusedInputException;
+import insidelift.shared.situation.JsonOutput;
+import insidelift.shared.situation.Printable;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.InvalidPathException;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Model.CommandSpec;
@@ -36,12 +39,18 @@ abstract class JsonFileCommand implements Callable<Integer> {
     Result result;
     try {
       result = compute();
+    } catch (InvalidPathException e) {
+      // A name that this locale cannot even spell.
+      spec.commandLine()
+          .getErr()
+          .println("insidelift: " + Printable.shown(e.getInput(), 200) + ": no such file");
+      return Insidelift.FAILED;
     } catch (RefusedInputException e) {
       spec.commandLine().getErr().println("insidelift: " + Text.safe(e.getMessage()));
       return Insidelift.FAILED;
     }
     if (json) {
-      out.println(Json.pretty(result.json()));
+      out.println(JsonOutput.pretty(result.json()));
     } else {
       Glyphs.forOutput(Insidelift.charset(System.out)).fit(result.lines()).forEach(out::println);
     }

@@ -5,6 +5,7 @@ import insidelift.engine.proof.LapColumns;
 import insidelift.engine.proof.LapTimes;
 import insidelift.engine.proof.UnreadableLapTimes;
 import insidelift.shared.situation.CaseProblem;
+import insidelift.shared.situation.InputLimits;
 import insidelift.shared.situation.Printable;
 import java.io.IOException;
 import java.io.InputStream;
@@ -14,9 +15,6 @@ import java.nio.charset.StandardCharsets;
 final class LapFile {
 
   private static final String INPUT = "standard input";
-
-  /** More than any list of lap times has; the reader says so in its own words. */
-  private static final int MOST_BYTES = 1_000_001;
 
   private LapFile() {}
 
@@ -38,7 +36,7 @@ final class LapFile {
   }
 
   private static Outcome pasted(InputStream in) throws IOException {
-    String text = new String(in.readNBytes(MOST_BYTES), StandardCharsets.UTF_8);
+    String text = new String(in.readNBytes(InputLimits.MAX_LAP_BYTES + 1), StandardCharsets.UTF_8);
     return () -> LapImport.pasted(text);
   }
 

@@ -11,7 +11,9 @@ import insidelift.engine.logbook.TrendPlot;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -164,11 +166,13 @@ final class LogCommand extends LogReading {
 
     private void write(String name, String text, List<String> written) throws IOException {
       Path file = target.resolve(name);
-      if (Files.exists(file) && !force) {
+      // A link counts as a file: what it points to is not in this folder.
+      if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !force) {
         written.add(name + ": it is there already; --force writes over it");
         return;
       }
-      Files.writeString(file, text, StandardCharsets.UTF_8);
+      Files.deleteIfExists(file);
+      Files.writeString(file, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
       written.add(name + ": written");
     }
   }

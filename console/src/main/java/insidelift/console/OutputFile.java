@@ -9,6 +9,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 
 /** Writes a file that the user named. It appears whole or not at all. */
 final class OutputFile {
@@ -61,8 +62,10 @@ final class OutputFile {
     }
     // Not a temporary file of the platform's: nobody but its owner could read the result.
     Path next = folder.resolve("." + file.getFileName() + ".next");
+    // Nor through a link that somebody left in its place.
+    Files.deleteIfExists(next);
     try {
-      Files.writeString(next, text, StandardCharsets.UTF_8);
+      Files.writeString(next, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
       Files.move(next, file, StandardCopyOption.REPLACE_EXISTING);
     } finally {
       Files.deleteIfExists(next);

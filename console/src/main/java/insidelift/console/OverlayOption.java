@@ -8,6 +8,7 @@ import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.Printable;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine.Option;
 
 /** A shop's own knowledge: the file that is named, or the one in the user's own folder. */
@@ -42,8 +43,16 @@ final class OverlayOption {
 
   private static String inOwnFolder() throws CaseProblem {
     try {
-      Path own = DataFolder.find().resolve(OwnKnowledge.FILE);
-      return Files.exists(own) ? own.toString() : null;
+      Optional<Path> folder = DataFolder.findIfAny();
+      if (folder.isEmpty() || Files.notExists(folder.get().resolve(OwnKnowledge.FILE))) {
+        return null;
+      }
+      Path own = folder.get().resolve(OwnKnowledge.FILE);
+      if (!Files.isRegularFile(own)) {
+        throw new CaseProblem(
+            Printable.shown(own.toString(), 200) + " is no ordinary file; move it away");
+      }
+      return own.toString();
     } catch (LogbookProblem e) {
       throw new CaseProblem(Text.safe(e.getMessage()));
     }

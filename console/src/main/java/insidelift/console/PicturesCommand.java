@@ -1,7 +1,6 @@
 package insidelift.console;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import insidelift.console.picture.TextPicture;
 import insidelift.console.picture.TextPictures;
 import insidelift.engine.consultation.Advisor;
@@ -16,6 +15,7 @@ import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.CaseReader;
 import insidelift.shared.situation.EdgeTemperatures;
 import insidelift.shared.situation.InputLimits;
+import insidelift.shared.situation.JsonInput;
 import insidelift.shared.situation.Printable;
 import insidelift.shared.situation.Situation;
 import java.io.ByteArrayInputStream;
@@ -120,8 +120,8 @@ final class PicturesCommand implements Callable<Integer> {
     }
   }
 
-  private static JsonNode temperatures(byte[] bytes) throws IOException {
-    return JsonMapper.builder().build().readTree(bytes).at("/answers/front-temps");
+  private static JsonNode temperatures(byte[] bytes) throws IOException, CaseProblem {
+    return JsonInput.read(new ByteArrayInputStream(bytes)).node().at("/answers/front-temps");
   }
 
   private List<TextPicture> pictures(Advisor advisor, Measured measured) {

@@ -35,6 +35,13 @@ final class Screen implements AutoCloseable {
     this.keys = keys;
   }
 
+  /**
+   * What libraries write in a log belongs on no screen: where the disk is full, the terminal is
+   * read without its native library, and that is all. Java makes one of these instead of a log on
+   * the screen, and only if something is logged at all.
+   */
+  public static final class Unheard {}
+
   private void end() {
     terminal.writer().println();
     farewell.run();
@@ -44,6 +51,7 @@ final class Screen implements AutoCloseable {
   /** Opens the terminal, with single keys where it has them and the user can see a redraw. */
   static Screen open(Map<String, String> environment) throws IOException {
     Progress.end();
+    System.setProperty("java.util.logging.config.class", Unheard.class.getName());
     Terminal terminal =
         TerminalBuilder.builder()
             .system(true)

@@ -1,8 +1,12 @@
 package insidelift.console;
 
 import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.properties.HasModifiers.Predicates.modifier;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
@@ -121,8 +125,54 @@ class ArchitectureTest {
             .orShould()
             .dependOnClassesThat()
             .haveNameMatching(
-                "java\\.net\\.(.*Socket.*|.*Connection|.*Address|URL)"
+                "java\\.net\\.(?!URI(Syntax.*)?$).*"
                     + "|java\\.nio\\.channels\\..*(Socket|Datagram|Network).*"));
+  }
+
+  /** Data stays data: no object is read, no class is named by a file, no text becomes code. */
+  @Test
+  void nothingFromOutsideIsEverRun() {
+    holds(
+        noClasses()
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                "javax.script..",
+                "javax.tools..",
+                "java.lang.instrument..",
+                "javax.naming..",
+                "org.kie.api.builder..",
+                "org.drools.compiler..",
+                "gg.jte.compiler..")
+            .orShould()
+            .dependOnClassesThat()
+            .haveNameMatching(
+                "java\\.io\\.Object(In|Out)putStream"
+                    + "|com\\.fasterxml\\.jackson\\.(annotation\\.JsonTypeInfo|.*jsontype\\.(?!TypeSerializer).*)"
+                    + "|java\\.lang\\.ClassLoader"));
+    holds(
+        noClasses()
+            .should()
+            .callMethodWhere(
+                target(nameMatching("(activate|enable)DefaultTyping.*"))
+                    .or(
+                        target(owner(assignableTo(Runtime.class)))
+                            .and(target(nameMatching("exec|load.*"))))));
+    // The compiled rules are named by a file of this build, read off its class path.
+    holds(
+        noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName("insidelift.rules.RuleBase")
+            .should()
+            .callMethod(Class.class, "forName", String.class));
+    // Suspending at Ctrl-Z is a command of two fixed words and the process id.
+    holds(
+        noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName("insidelift.console.Screen")
+            .should()
+            .dependOnClassesThat()
+            .belongToAnyOf(ProcessBuilder.class));
   }
 
   @Test

@@ -83,6 +83,11 @@ final class Paddock implements AutoCloseable {
       return this;
     }
 
+    Start unset(String name) {
+      environment.remove(name);
+      return this;
+    }
+
     /** Starts with these words behind the launcher's name. */
     Start words(String... typed) {
       words.addAll(List.of(typed));
@@ -319,6 +324,17 @@ final class Paddock implements AutoCloseable {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new AssertionError("interrupted", e);
+    }
+  }
+
+  /** Sends the program a signal, as the terminal that it runs in does when it is closed. */
+  void signal(String name) {
+    try {
+      new ProcessBuilder("kill", "-" + name, Long.toString(process.pid())).start().waitFor();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
     }
   }
 

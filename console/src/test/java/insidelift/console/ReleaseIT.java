@@ -3,16 +3,22 @@ package insidelift.console;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import insidelift.console.Launcher.Outcome;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Properties;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Named;
@@ -165,6 +171,47 @@ class ReleaseIT {
         .contains("%HERE%lib\\insidelift-console-*.jar")
         .contains("\r\n");
     assertThat(home.resolve("README.txt")).content().startsWith("Insidelift 0.");
+  }
+
+  /** The bill of materials is read off the dependencies, so it knows what nobody wrote down. */
+  @Test
+  void theBillOfMaterialsTheLibrariesAndTheListOfLicencesAgree() throws Exception {
+    Map<String, String> licences =
+        Map.of("Apache-2.0", "Apache License 2.0", "BSD-3-Clause", "BSD 3-Clause", "MIT", "MIT");
+    List<String> listed = Files.readAllLines(home.resolve("THIRD-PARTY.txt"));
+    JsonNode bom = JsonMapper.builder().build().readTree(home.resolve("share/bom.json").toFile());
+    Set<String> jars = new TreeSet<>();
+    for (JsonNode component : bom.get("components")) {
+      String name = component.get("name").textValue();
+      String jar = name + "-" + component.get("version").textValue() + ".jar";
+      jars.add(jar);
+      if (name.startsWith("insidelift-")) {
+        continue;
+      }
+      // JLine's POM calls it "The BSD License" and links the one of three clauses; the plugin reads
+      // the name alone and takes the oldest.
+      String licence =
+          component.at("/licenses/0/license/id").asText().replace("BSD-4-Clause", "BSD-3-Clause");
+      assertThat(licences).as(jar).containsKey(licence);
+      assertThat(listed)
+          .as(jar)
+          .anyMatch(
+              line ->
+                  !line.isBlank()
+                      && name.startsWith(line.split(" ", 2)[0])
+                      && line.contains("  " + licences.get(licence) + " "));
+      String sha256 =
+          HexFormat.of()
+              .formatHex(
+                  MessageDigest.getInstance("SHA-256")
+                      .digest(Files.readAllBytes(home.resolve("lib").resolve(jar))));
+      assertThat(component.get("hashes").findValuesAsText("content")).as(jar).contains(sha256);
+    }
+    try (Stream<Path> all = Files.list(home.resolve("lib"))) {
+      assertThat(all.map(path -> path.getFileName().toString()))
+          .filteredOn(jar -> !jar.startsWith("insidelift-console-"))
+          .containsExactlyInAnyOrderElementsOf(jars);
+    }
   }
 
   @Test

@@ -9,6 +9,7 @@ import insidelift.shared.Vocabulary;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.CaseReader;
+import insidelift.shared.situation.InputLimits;
 import insidelift.shared.situation.JsonInput;
 import insidelift.shared.situation.JsonPlace;
 import insidelift.shared.situation.Printable;
@@ -151,7 +152,15 @@ public record CaseLibrary(List<Entry> entries) {
       throws IOException, CaseProblem {
     List<Path> files;
     try (Stream<Path> all = Files.list(folder)) {
-      files = all.filter(file -> file.toString().endsWith(".json")).sorted().toList();
+      files =
+          all.filter(file -> file.toString().endsWith(".json") && Files.isRegularFile(file))
+              .sorted()
+              .limit(InputLimits.MAX_CASE_FILES + 1)
+              .toList();
+    }
+    if (files.size() > InputLimits.MAX_CASE_FILES) {
+      throw new CaseProblem(
+          "the folder holds more than " + InputLimits.MAX_CASE_FILES + " files of cases");
     }
     List<Entry> entries = new ArrayList<>();
     for (Path file : files) {

@@ -41,6 +41,10 @@ public final class SavedConsultation {
   /** The unfinished consultation, if there is one that can be read. */
   public Optional<Unfinished> unfinished() {
     Path file = folder.resolve(OPEN);
+    if (!Files.isRegularFile(file)) {
+      // Whoever waits for a pipe or a device waits for ever.
+      return Optional.empty();
+    }
     try (InputStream in = Files.newInputStream(file)) {
       Situation situation = new CaseReader(vocabulary).read(in);
       return Optional.of(new Unfinished(situation, Files.getLastModifiedTime(file).toInstant()));
@@ -54,12 +58,10 @@ public final class SavedConsultation {
   public void keep(Situation situation) throws IOException {
     Files.createDirectories(folder);
     Path next = folder.resolve(OPEN + ".next");
+    // A new file of our own: never through a link that somebody left in its place.
+    Files.deleteIfExists(next);
     try (FileChannel channel =
-        FileChannel.open(
-            next,
-            StandardOpenOption.CREATE,
-            StandardOpenOption.WRITE,
-            StandardOpenOption.TRUNCATE_EXISTING)) {
+        FileChannel.open(next, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
       ByteBuffer bytes = StandardCharsets.UTF_8.encode(new CaseWriter(vocabulary).write(situation));
       while (bytes.hasRemaining()) {
         channel.write(bytes);

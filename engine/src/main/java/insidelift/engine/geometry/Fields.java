@@ -1,6 +1,7 @@
 package insidelift.engine.geometry;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import insidelift.shared.situation.Printable;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
@@ -101,7 +102,7 @@ final class Fields {
       throw new RefusedInputException(placeOf(key), "must be a text, not " + named(value));
     }
     String text = value.textValue();
-    if (text.length() > LONGEST_TEXT || text.chars().anyMatch(Character::isISOControl)) {
+    if (!Printable.shown(text, LONGEST_TEXT).equals(text)) {
       throw new RefusedInputException(
           placeOf(key), "must be at most " + LONGEST_TEXT + " printable characters");
     }

@@ -1,6 +1,8 @@
 package insidelift.engine.logbook;
 
+import insidelift.shared.situation.Printable;
 import java.util.List;
+import java.util.StringTokenizer;
 import java.util.stream.Collectors;
 
 /**
@@ -27,7 +29,22 @@ final class Csv {
     if (value instanceof Double number) {
       return Plain.number(number);
     }
-    return value instanceof String outside ? quoted(harmless(outside)) : value.toString();
+    return value instanceof String outside ? quoted(harmless(visible(outside))) : value.toString();
+  }
+
+  /** Marks that turn the reading direction are spelt out; line ends and tabs stay. */
+  private static String visible(String outside) {
+    StringBuilder visible = new StringBuilder();
+    for (StringTokenizer parts = new StringTokenizer(outside, "\n\t", true);
+        parts.hasMoreTokens(); ) {
+      String part = parts.nextToken();
+      visible.append(part.equals("\n") || part.equals("\t") ? part : all(part));
+    }
+    return visible.toString();
+  }
+
+  private static String all(String part) {
+    return Printable.shown(part, part.length());
   }
 
   /** An apostrophe before what would be a formula makes it text; the JSON export is exact. */

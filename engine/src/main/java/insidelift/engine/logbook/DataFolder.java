@@ -5,6 +5,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Where a user's own files belong: {@code INSIDELIFT_DATA} where it is set; else on Windows {@code
@@ -24,10 +25,25 @@ public final class DataFolder {
   /**
    * The folder for this user on this machine; it need not exist yet.
    *
-   * @throws LogbookProblem if a variable names no possible folder
+   * @throws LogbookProblem if a variable names no possible folder, or there is no home folder
    */
   public static Path find() throws LogbookProblem {
-    return find(System.getenv(), System.getProperty("os.name"), System.getProperty("user.home"));
+    return findIfAny()
+        .orElseThrow(
+            () ->
+                new LogbookProblem(
+                    "no home folder is known; set " + OVERRIDE + " to a folder of your own"));
+  }
+
+  /**
+   * The same; empty where nothing names a folder and the user has no home.
+   *
+   * @throws LogbookProblem if a variable names no possible folder
+   */
+  public static Optional<Path> findIfAny() throws LogbookProblem {
+    Path found =
+        find(System.getenv(), System.getProperty("os.name"), System.getProperty("user.home", ""));
+    return Optional.of(found).filter(Path::isAbsolute);
   }
 
   static Path find(Map<String, String> environment, String system, String home)
@@ -42,11 +58,14 @@ public final class DataFolder {
           ? path("user.home", home).resolve("AppData").resolve("Roaming").resolve(NAME)
           : path("APPDATA", roaming).resolve(NAME);
     }
+    // Where the system has no entry for the user, Java says "?".
+    boolean told = path("user.home", home).isAbsolute();
+    String own = told ? home : environment.getOrDefault("HOME", "");
     String data = environment.getOrDefault("XDG_DATA_HOME", "");
     if (!data.isEmpty() && path("XDG_DATA_HOME", data).isAbsolute()) {
       return path("XDG_DATA_HOME", data).resolve(NAME);
     }
-    return path("user.home", home).resolve(".local").resolve("share").resolve(NAME);
+    return path("user.home", own).resolve(".local").resolve("share").resolve(NAME);
   }
 
   private static Path path(String variable, String value) throws LogbookProblem {

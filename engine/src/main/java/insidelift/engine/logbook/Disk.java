@@ -1,5 +1,6 @@
 package insidelift.engine.logbook;
 
+import insidelift.shared.situation.InputLimits;
 import insidelift.shared.situation.Printable;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
@@ -68,16 +69,21 @@ final class Disk {
     }
   }
 
-  /** All bytes of a file, or none if there is no such file. */
+  /**
+   * All bytes of a file, or none if there is no such file; a pipe or a device is not waited for.
+   */
   static byte[] read(Path file) throws IOException, LogbookProblem {
     if (Files.notExists(file)) {
       return new byte[0];
     }
-    if (Files.size(file) > LogLimits.FILE_BYTES) {
+    if (!Files.isRegularFile(file)) {
+      throw new LogbookProblem(shown(file) + " is no ordinary file; move it away");
+    }
+    if (Files.size(file) > InputLimits.MAX_LOG_BYTES) {
       throw new LogbookProblem(
           shown(file)
               + " is larger than "
-              + LogLimits.FILE_BYTES / (1024 * 1024)
+              + InputLimits.MAX_LOG_BYTES / (1024 * 1024)
               + " MB, which no logbook is");
     }
     return Files.readAllBytes(file);

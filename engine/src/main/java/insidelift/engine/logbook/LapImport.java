@@ -3,6 +3,7 @@ package insidelift.engine.logbook;
 import insidelift.engine.proof.LapColumns;
 import insidelift.engine.proof.LapTimes;
 import insidelift.engine.proof.UnreadableLapTimes;
+import insidelift.shared.situation.InputLimits;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -45,9 +46,10 @@ public final class LapImport {
    * @throws UnreadableLapTimes if the text is not lap times
    */
   public static LapTimes pasted(String text) throws UnreadableLapTimes {
-    if (text.length() > LogLimits.PASTED) {
+    if (text.length() > InputLimits.MAX_PASTED) {
       throw new RefusedEntryException(
-          PASTED, text.length() + " characters are too many; the most is " + LogLimits.PASTED);
+          PASTED,
+          text.length() + " characters are too many; the most is " + InputLimits.MAX_PASTED);
     }
     byte[] bytes = list(text).getBytes(StandardCharsets.UTF_8);
     try {

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import insidelift.shared.situation.CaseProblem;
+import insidelift.shared.situation.InputLimits;
 import insidelift.shared.situation.JsonPlace;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -38,7 +39,7 @@ final class LineFormat {
   private static final int CHECK_LENGTH = CHECK_KEY.length + CHECK_DIGITS + 2;
 
   private static final JsonMapper MAPPER =
-      JsonMapper.builder(JsonFactory.builder().streamReadConstraints(LogLimits.json()).build())
+      JsonMapper.builder(JsonFactory.builder().streamReadConstraints(InputLimits.logLine()).build())
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .enable(DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY)
           .build();

@@ -1,13 +1,12 @@
 package insidelift.engine.logbook;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import insidelift.engine.proof.LapTimes.Lap;
 import insidelift.shared.Degrees;
 import insidelift.shared.situation.Eccentrics;
 import insidelift.shared.situation.EdgeTemperatures;
+import insidelift.shared.situation.JsonOutput;
 import insidelift.shared.situation.Kart;
 import insidelift.shared.situation.Sides;
 import java.util.ArrayList;
@@ -23,8 +22,6 @@ public final class LogExport {
 
   /** The version of the JSON export's shape. */
   public static final int SCHEMA = 1;
-
-  private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
   private LogExport() {}
 
@@ -51,11 +48,7 @@ public final class LogExport {
     }
     ArrayNode notices = all.putArray("notices");
     book.notices().forEach(notice -> notices.add(notice.sentence()));
-    try {
-      return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(all);
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException("a logbook is plain numbers and text", e);
-    }
+    return JsonOutput.pretty(all);
   }
 
   private static void put(

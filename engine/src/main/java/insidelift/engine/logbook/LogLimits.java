@@ -1,20 +1,13 @@
 package insidelift.engine.logbook;
 
-import com.fasterxml.jackson.core.StreamReadConstraints;
 import insidelift.shared.situation.Printable;
 import java.util.Map;
 
-/** What a logbook may hold: every limit of the package, each with its reason. */
+/**
+ * What a record of a logbook may hold, each limit with its reason; the sizes of what is read are in
+ * {@link insidelift.shared.situation.InputLimits}.
+ */
 final class LogLimits {
-
-  /** Bytes of a line: 500 laps, every answer and a kart's geometry take under 40 kB. */
-  static final int LINE_BYTES = 256 * 1024;
-
-  /** Bytes of the file: fifty thousand runs; it is read into memory. */
-  static final int FILE_BYTES = 128 * 1024 * 1024;
-
-  /** Levels of nesting of a line: a kart's geometry in a situation in a run is the deepest. */
-  static final int DEPTH = 16;
 
   /** Characters of a name: two full names and a race number fit. */
   static final int NAME = 80;
@@ -49,20 +42,7 @@ final class LogLimits {
   /** Degrees of a change to either lever: ten times the largest step that is ever advised. */
   static final double MOST_DEGREES = 40;
 
-  /** Characters of a pasted text: 500 laps of twenty characters, and some. */
-  static final int PASTED = 20_000;
-
   private LogLimits() {}
-
-  static StreamReadConstraints json() {
-    return StreamReadConstraints.builder()
-        .maxDocumentLength(LINE_BYTES)
-        .maxNestingDepth(DEPTH)
-        .maxStringLength(LINE_BYTES)
-        .maxNameLength(TEXT)
-        .maxNumberLength(40)
-        .build();
-  }
 
   static String name(String what, String text) {
     if (text.isBlank()) {

@@ -1,5 +1,6 @@
 package insidelift.engine.logbook;
 
+import insidelift.shared.situation.InputLimits;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
@@ -127,7 +128,7 @@ public final class LogbookWriter implements AutoCloseable {
         throw new RefusedEntryException(EntryJson.kind(entry.getClass()), misfit.get());
       }
       byte[] part = LineFormat.write(line);
-      if (part.length > LogLimits.LINE_BYTES) {
+      if (part.length > InputLimits.MAX_LOG_LINE) {
         throw new RefusedEntryException(
             EntryJson.kind(entry.getClass()), "it holds too much for one record");
       }
@@ -138,7 +139,7 @@ public final class LogbookWriter implements AutoCloseable {
       parts.add(part);
       bytes = Math.addExact(bytes, part.length);
     }
-    if (length + bytes > LogLimits.FILE_BYTES) {
+    if (length + bytes > InputLimits.MAX_LOG_BYTES) {
       throw new LogbookProblem(Disk.shown(file) + " is full: start a new one in another folder");
     }
     ByteBuffer all = ByteBuffer.allocate(bytes);

@@ -62,9 +62,13 @@ public final class OwnLog implements TrackRecord {
         .map(run -> of(folder, book, run.kart(), run.driver(), book.day(run.day()).track()));
   }
 
-  /** Whose log it is: the kart, the driver and the track, by their names. */
+  /** Whose log it is: the kart, the driver and the track, by their names, safe to show. */
   public String about() {
-    return "%s with %s at %s".formatted(book.name(kart), book.name(driver), book.name(track));
+    return "%s with %s at %s"
+        .formatted(
+            Plain.line(book.name(kart)),
+            Plain.line(book.name(driver)),
+            Plain.line(book.name(track)));
   }
 
   /**

@@ -40,9 +40,6 @@ public record OwnKnowledge(
   /** The version of the file that this build reads. */
   public static final int SCHEMA = 1;
 
-  /** Claims of one file: ten times what a shop can keep in its head. */
-  private static final int MOST = 200;
-
   private static final int SHOP_LENGTH = 30;
 
   /** Takes copies of the lists. */
@@ -80,8 +77,9 @@ public record OwnKnowledge(
     Map<String, String> sources = new LinkedHashMap<>();
     Set<String> ids = new HashSet<>();
     List<JsonPlace> claims = Words.list(top.need("claims"));
-    if (claims.size() > MOST) {
-      throw top.need("claims").problem("more than " + MOST + " claims; split the file");
+    if (claims.size() > InputLimits.MAX_CLAIMS) {
+      throw top.need("claims")
+          .problem("more than " + InputLimits.MAX_CLAIMS + " claims; split the file");
     }
     for (JsonPlace claim : claims) {
       OwnClaim own = reader.read(claim, lines);

@@ -1,10 +1,10 @@
 package insidelift.engine.proof;
 
-/** What a lap-time file may hold: every limit of the reader, each with its reason. */
+/**
+ * What a lap-time file may hold, each limit with its reason; its size is in {@link
+ * insidelift.shared.situation.InputLimits}.
+ */
 final class LapLimits {
-
-  /** A day of laps is a few kilobytes; a megabyte is some other file. */
-  static final int FILE_BYTES = 1_000_000;
 
   /** A run is one outing, some 10 to 30 laps; more than this is a season in one file. */
   static final int LAPS = 500;

@@ -1,5 +1,6 @@
 package insidelift.engine.proof;
 
+import insidelift.shared.situation.InputLimits;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -109,7 +110,7 @@ public record LapTimes(String name, List<Lap> laps) {
    */
   public static LapTimes read(String name, InputStream in, LapColumns columns)
       throws UnreadableLapTimes, IOException {
-    byte[] bytes = in.readNBytes(LapLimits.FILE_BYTES + 1);
+    byte[] bytes = in.readNBytes(InputLimits.MAX_LAP_BYTES + 1);
     return new LapTimesReader(name, columns).read(bytes);
   }
 }

@@ -1,6 +1,7 @@
 package insidelift.engine.proof;
 
 import insidelift.engine.proof.LapTimes.Lap;
+import insidelift.shared.situation.InputLimits;
 import insidelift.shared.situation.Printable;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -41,7 +42,7 @@ final class LapTimesReader {
   }
 
   LapTimes read(byte[] bytes) throws UnreadableLapTimes {
-    if (bytes.length > LapLimits.FILE_BYTES) {
+    if (bytes.length > InputLimits.MAX_LAP_BYTES) {
       throw UnreadableLapTimes.inFile(
           name, "the file is larger than 1 MB, which is no list of lap times");
     }

@@ -1,28 +1,22 @@
 package insidelift.engine.proof;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import insidelift.shared.situation.JsonOutput;
 import java.util.Optional;
 
 /** A proof as JSON; what is not known is null, never left out. */
 final class ProofJson {
 
-  private static final ObjectMapper MAPPER = new ObjectMapper();
-
   private ProofJson() {}
 
   static String write(Proof proof) {
-    try {
-      return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(object(proof));
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException("a proof is plain numbers and text", e);
-    }
+    return JsonOutput.pretty(object(proof));
   }
 
   private static ObjectNode object(Proof proof) {
-    ObjectNode json = MAPPER.createObjectNode();
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("schema", 1);
     json.put("verdict", proof.verdict().id());
     json.put("sentence", proof.sentence());

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import insidelift.engine.speech.Heard.Proposal;
 import insidelift.engine.speech.Heard.Refused;
+import insidelift.shared.situation.InputLimits;
 import insidelift.shared.situation.Printable;
 import java.io.IOException;
 import java.io.InputStream;
@@ -29,9 +30,6 @@ import opennlp.tools.tokenize.SimpleTokenizer;
  * full stop or "but". Better to ask than to turn a sentence round.
  */
 final class Ear {
-
-  /** Characters of a sentence that are listened to: a spoken sentence has under 200. */
-  private static final int LONGEST = 1_000;
 
   private static final String PHASE = "phase";
   private static final String BEHAVIOUR = "behaviour";
@@ -132,7 +130,7 @@ final class Ear {
     StringBuilder plain = new StringBuilder();
     Normalizer.normalize(sentence, Normalizer.Form.NFKC)
         .codePoints()
-        .limit(LONGEST)
+        .limit(InputLimits.MAX_SENTENCE)
         .map(point -> Character.getType(point) == Character.CONTROL && point != '\n' ? ' ' : point)
         .filter(point -> Character.getType(point) != Character.FORMAT)
         .forEach(plain::appendCodePoint);

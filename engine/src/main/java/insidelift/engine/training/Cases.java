@@ -7,6 +7,7 @@ import insidelift.engine.logbook.AttemptEntry;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.CaseReader;
+import insidelift.shared.situation.InputLimits;
 import insidelift.shared.situation.Printable;
 import insidelift.shared.situation.Situation;
 import java.io.IOException;
@@ -26,9 +27,6 @@ public final class Cases {
 
   /** Numbers looked at for a cause that the trainee has not met. */
   private static final int LOOKED_AT = 8;
-
-  /** Files of a folder: a coach's season; a larger folder is the wrong one. */
-  private static final int MOST_FILES = 500;
 
   private final Advisor advisor;
   private final Imagined imagined;
@@ -85,7 +83,7 @@ public final class Cases {
           found
               .filter(file -> name(file).endsWith(".json") && Files.isRegularFile(file))
               .sorted()
-              .limit(MOST_FILES + 1)
+              .limit(InputLimits.MAX_CASE_FILES + 1)
               .toList();
     } catch (NoSuchFileException e) {
       throw new CaseProblem("there is no such folder");
@@ -97,8 +95,8 @@ public final class Cases {
     if (files.isEmpty()) {
       throw new CaseProblem("the folder holds no case: put files that end in .json there");
     }
-    if (files.size() > MOST_FILES) {
-      throw new CaseProblem("the folder holds more than " + MOST_FILES + " cases");
+    if (files.size() > InputLimits.MAX_CASE_FILES) {
+      throw new CaseProblem("the folder holds more than " + InputLimits.MAX_CASE_FILES + " cases");
     }
     List<DrillCase> cases = new ArrayList<>();
     for (Path file : files) {

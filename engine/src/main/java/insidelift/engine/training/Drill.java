@@ -11,6 +11,7 @@ import insidelift.shared.Status;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.Vocabulary.Value;
+import insidelift.shared.situation.Printable;
 import insidelift.shared.situation.Situation;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -151,9 +152,10 @@ public final class Drill {
   /**
    * Makes any move, and returns what comes back in words; nothing comes back of a conclusion.
    *
-   * @throws IllegalArgumentException if it names a question that there is not
+   * @throws IllegalArgumentException if it names a question, a finding or a note that there is not
    */
   public String take(DrillMove move) {
+    check(move);
     if (move instanceof DrillMove.Look) {
       List<String> found = look();
       return found.isEmpty() ? "nothing is wrong with it" : String.join("; ", found);
@@ -172,6 +174,25 @@ public final class Drill {
     }
     say(move);
     return "";
+  }
+
+  /** A log outlives vocabularies: what it names need not be there any more. */
+  private void check(DrillMove move) {
+    boolean there = true;
+    if (move instanceof DrillMove.Ask ask) {
+      there = advisor.vocabulary().question(ask.question()).isPresent();
+    } else if (move instanceof DrillMove.Found found) {
+      there =
+          found.finding().equals(NONE)
+              || advisor.vocabulary().findings().stream()
+                  .anyMatch(finding -> finding.id().equals(found.finding()));
+    } else if (move instanceof DrillMove.Because because) {
+      there = advisor.notes().find(because.note()).isPresent();
+    }
+    if (!there) {
+      throw new IllegalArgumentException(
+          Printable.quoted(move.words()) + " names something that this build does not have");
+    }
   }
 
   /**

@@ -4,6 +4,7 @@ import insidelift.engine.consultation.Conclusion.Step;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.Named;
+import insidelift.shared.situation.Printable;
 import java.util.Locale;
 
 /** Something that a trainee does in a case. */
@@ -87,11 +88,22 @@ public sealed interface DrillMove {
         case "set 4" ->
             new Move(
                 Named.of(Lever.class, parts[1]),
-                new Step(Named.of(Direction.class, parts[2]), Double.parseDouble(parts[3])));
-        default -> throw new IllegalArgumentException("\"" + words + "\" is no move");
+                new Step(Named.of(Direction.class, parts[2]), degrees(words, parts[3])));
+        default -> throw none(words);
       };
-    } catch (NumberFormatException e) {
-      throw new IllegalArgumentException("\"" + words + "\" is no move", e);
+    } catch (IllegalArgumentException e) {
+      throw none(words);
     }
+  }
+
+  private static double degrees(String words, String number) {
+    if (!number.matches("\\d{1,2}\\.\\d{2}")) {
+      throw none(words);
+    }
+    return Double.parseDouble(number);
+  }
+
+  private static IllegalArgumentException none(String words) {
+    return new IllegalArgumentException(Printable.quoted(words) + " is no move");
   }
 }

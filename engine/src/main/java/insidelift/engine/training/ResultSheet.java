@@ -29,22 +29,30 @@ public final class ResultSheet {
 
   private final Advisor advisor;
   private final List<Row> rows = new ArrayList<>();
+  private final List<String> leftOut = new ArrayList<>();
 
-  /** The sheet of one trainee's attempts. */
+  /**
+   * The sheet of one trainee's attempts. An attempt that this build cannot replay is left out, and
+   * the sheet says so.
+   */
   public ResultSheet(Advisor advisor, NextQuestion next, List<Numbered<AttemptEntry>> attempts) {
     this.advisor = advisor;
     List<Numbered<AttemptEntry>> latest =
         attempts.subList(Math.max(0, attempts.size() - MOST), attempts.size());
     for (Numbered<AttemptEntry> attempt : latest) {
-      Drill drill = again(advisor, next, attempt.entry());
-      rows.add(new Row(attempt, new Judgement(advisor, next, drill)));
+      try {
+        Drill drill = again(advisor, next, attempt.entry());
+        rows.add(new Row(attempt, new Judgement(advisor, next, drill)));
+      } catch (IllegalArgumentException e) {
+        leftOut.add("Left out: attempt " + attempt.number() + " names what this build lacks.");
+      }
     }
   }
 
   /**
    * The drill that an attempt was, move by move.
    *
-   * @throws IllegalArgumentException if a move is none in this build
+   * @throws IllegalArgumentException if a move is none in this build; the message is safe to show
    */
   public static Drill again(Advisor advisor, NextQuestion next, AttemptEntry attempt) {
     Drill drill = new Drill(advisor, next, new DrillCase(attempt.source(), attempt.hidden()));
@@ -100,6 +108,7 @@ public final class ResultSheet {
     List<String> lines = new ArrayList<>();
     lines.add(line(columns()));
     table().forEach(row -> lines.add(line(row)));
+    lines.addAll(leftOut);
     lines.add("");
     lines.add(missed());
     lines.add("");

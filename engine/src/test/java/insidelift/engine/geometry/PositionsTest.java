@@ -198,6 +198,8 @@ class PositionsTest {
             + " there twice",
         "{'pivots':'top','table':[{'name':'the seventeenth..','camberDeg':0,'casterDeg':0}]} |"
             + " eccentrics.table[0].name: must be at most 16 printable characters",
+        "{'pivots':'top','table':[{'name':'\u202eA','camberDeg':0,'casterDeg':0}]} |"
+            + " eccentrics.table[0].name: must be at most 16 printable characters",
         "{'pivots':'top','throwMm':1,'pivotSpacingMm':55,'positions':8,'marks':3} |"
             + " eccentrics.marks: unknown key",
       })

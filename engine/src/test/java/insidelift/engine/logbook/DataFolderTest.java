@@ -31,6 +31,18 @@ class DataFolderTest {
   }
 
   @Test
+  void a_user_whom_the_system_does_not_know_is_at_home_where_HOME_says() throws Exception {
+    Map<String, String> environment = Map.of("HOME", DATA);
+    assertThat(DataFolder.find(environment, "Linux", "?"))
+        .isEqualTo(Path.of(DATA, ".local", "share", "insidelift"))
+        .isEqualTo(DataFolder.find(environment, "Linux", ""));
+    assertThat(DataFolder.find(environment, "Linux", HOME))
+        .isEqualTo(Path.of(HOME, ".local", "share", "insidelift"));
+    // Not absolute, so it is never used: no folder called "?" is ever made.
+    assertThat(DataFolder.find(Map.of(), "Linux", "?").isAbsolute()).isFalse();
+  }
+
+  @Test
   void on_windows_it_is_in_the_roaming_data() throws Exception {
     assertThat(find(Map.of("APPDATA", DATA, "XDG_DATA_HOME", HOME), "Windows 11"))
         .isEqualTo(Path.of(DATA, "insidelift"));

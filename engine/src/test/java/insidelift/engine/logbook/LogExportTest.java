@@ -113,6 +113,24 @@ class LogExportTest {
   }
 
   @Test
+  void marks_that_turn_the_reading_direction_are_spelt_out_in_csv_and_escaped_in_json()
+      throws Exception {
+    String name = "Heron \u202e7";
+    try (LogbookWriter writer = LogbookWriter.open(folder, Tape::onDisk, Entries.CLOCK)) {
+      writer.append(new KartEntry(name, Map.of(), "two\nlines\tand a tab"));
+      book = writer.logbook();
+    }
+
+    assertThat(LogExport.csv(book).get("karts.csv"))
+        .contains("Heron \\u{202e}7,,\"two\nlines\tand a tab\",false")
+        .doesNotContain("\u202e");
+    String json = LogExport.json(book);
+    assertThat(json).contains("Heron \\u202E7").doesNotContain("\u202e");
+    JsonNode karts = JsonMapper.builder().build().readTree(json).get("karts");
+    assertThat(karts.get(karts.size() - 1).get("name").textValue()).isEqualTo(name);
+  }
+
+  @Test
   void other_texts_and_negative_numbers_stay_as_they_are() {
     assertThat(Csv.harmless("a=1")).isEqualTo("a=1");
     Csv csv = new Csv("camber");

@@ -61,6 +61,13 @@ class OwnLogTest {
   }
 
   @Test
+  void whose_log_it_is_is_said_in_printable_names() throws Exception {
+    Entry kart = new KartEntry("Heron \u202e7", Map.of(), "");
+    OwnLog own = log(List.of(run(1, 0, 62), Correction.of(2, kart, "a mark in the name")));
+    assertThat(own.about()).isEqualTo("Heron \\u{202e}7 with Ada Quill at Larkmoor Bowl");
+  }
+
+  @Test
   void it_fills_in_what_is_always_so_the_last_change_and_the_setup() throws Exception {
     OwnLog own = log(run(1, 0, 62), run(2, -0.5, 62.6));
     Situation filled = own.fill(PUSHES, VOCABULARY);

@@ -23,6 +23,8 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** One case, move by move: what comes back, what it is worth, and what is said of it. */
 class DrillTest {
@@ -275,6 +277,56 @@ class DrillTest {
     assertThat(again.moves()).isEqualTo(drill.moves());
     assertThat(judged(again).economy()).isEqualTo(judged(drill).economy());
     assertThat(judged(again).conclusion()).isEqualTo(judged(drill).conclusion());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"ask tomorrow", "found nobody", "because nothing", "because camber\u202e-x"})
+  void aMoveThatNamesWhatThisBuildLacksIsRefusedInPrintableWords(String move) {
+    AttemptEntry attempt = attempt(List.of("look", move));
+    assertThatThrownBy(() -> ResultSheet.again(ADVISOR, NEXT, attempt))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage(
+            "\"%s\" names something that this build does not have",
+            move.replace("\u202e", "\\u{202e}"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "set camber more NaN",
+        "set camber more 1e9",
+        "set camber more -0.50",
+        "set wing more 0.50",
+        "dance\u001b[2J"
+      })
+  void aMoveThatIsNoneIsRefusedInPrintableWords(String move) {
+    assertThatThrownBy(() -> DrillMove.of(move))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("\"%s\" is no move", move.replace("\u001b", "\\u{1b}"));
+  }
+
+  @Test
+  void aSheetLeavesOutWhatItCannotReplayAndSaysSo() {
+    Drill drill = drill(push());
+    decide(drill, "front-weak", Lever.CAMBER, Direction.MORE, 0.5);
+    List<String> lines =
+        new ResultSheet(
+                ADVISOR,
+                NEXT,
+                List.of(
+                    new Numbered<>(2, attempt(drill), false),
+                    new Numbered<>(3, attempt(List.of("ask tomorrow")), false)))
+            .lines();
+    assertThat(lines)
+        .contains("Left out: attempt 3 names what this build lacks.")
+        .anyMatch(line -> line.matches(" +2  2026-04-12  test .*"))
+        .noneMatch(line -> line.matches(" +3  2026-04-12 .*"));
+  }
+
+  private static AttemptEntry attempt(List<String> moves) {
+    return new AttemptEntry(
+        "Ida Vento", "test", drill(push()).hidden().hidden(), moves, LocalDate.of(2026, 4, 12));
   }
 
   private static AttemptEntry attempt(Drill drill) {

@@ -38,6 +38,13 @@ class PrintableTest {
   }
 
   @Test
+  void aFifthAccentOnOneLetterIsSpeltOut() {
+    String four = "o" + "\u0301".repeat(4);
+    assertThat(Printable.shown(four + four)).isEqualTo(four + four);
+    assertThat(Printable.shown(four + "\u0316o")).isEqualTo(four + "\\u{316}o");
+  }
+
+  @Test
   void aLongTextIsCutAfterSixtyCharacters() {
     assertThat(Printable.shown("x".repeat(60))).isEqualTo("x".repeat(60));
     assertThat(Printable.shown("x".repeat(61))).isEqualTo("x".repeat(60) + "...");

@@ -1,0 +1,33 @@
+package insidelift.console.fuzz;
+
+import insidelift.console.TypedWords;
+import insidelift.engine.speech.Heard;
+import insidelift.shared.Vocabulary;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** What is typed into a line. */
+final class GivenWords {
+
+  private GivenWords() {}
+
+  static void sentence(byte[] bytes) {
+    Heard heard = Heard.hear(new String(bytes, StandardCharsets.UTF_8));
+    Vocabulary vocabulary = Target.advisor().vocabulary();
+    for (Heard.Proposal proposal : heard.proposed()) {
+      if (vocabulary
+          .question(proposal.question())
+          .flatMap(question -> question.value(proposal.value()))
+          .isEmpty()) {
+        throw new AssertionError("no such answer: " + proposal);
+      }
+      Shown.line(proposal.words());
+    }
+    heard.refused().forEach(refused -> Shown.lines(List.of(refused.words(), refused.why())));
+    Shown.lines(heard.notUnderstood());
+  }
+
+  static void typed(byte[] bytes) {
+    TypedWords.refusals(new String(bytes, StandardCharsets.UTF_8)).forEach(Shown::message);
+  }
+}
