@@ -94,7 +94,7 @@ final class AdviseCommand implements Callable<Integer> {
   }
 
   int call(PrintWriter out, PrintWriter err) throws IOException {
-    AdvisorLoader loader = new AdvisorLoader(json ? Units.METRIC : units.chosen());
+    AdvisorLoader loader = AdvisorLoader.now(json ? Units.METRIC : units.chosen());
     String name = file.equals("-") ? "standard input" : Printable.shown(file, 200);
     Situation situation;
     try {

@@ -47,10 +47,11 @@ final class Consultation {
   private int limit = ANSWERS;
 
   private Consultation(Screen screen, Path folder, Units units) {
-    AdvisorLoader loader = new AdvisorLoader(units);
+    AdvisorLoader loader = AdvisorLoader.later(units);
     this.screen = screen;
     this.vocabulary = loader.vocabulary();
     this.preparation = new Preparation(loader, folder);
+    screen.whenWaiting(preparation::begin);
     this.session = new Session(preparation::advisor);
     this.talk = new Talk(screen, session, vocabulary);
     this.asker = new Answering(Asker.on(screen), screen, talk, vocabulary, loader.notes());
@@ -62,33 +63,38 @@ final class Consultation {
   /** Holds one consultation, or as many as are wanted, and returns the exit code. */
   static int start(PrintWriter out, Path folder, Units units) {
     try (Screen screen = Screen.open(System.getenv())) {
-      screen.onLeaving(() -> screen.say("Left. Your answers are kept."));
-      screen.say(greeting(screen.width()));
-      screen.say(
-          new Text(screen.width())
-              .paragraph(
-                  "It asks what the track, the driver, the tyres and the kart are doing, and"
-                      + " answers with a camber or caster change: which way, how much, why, and"
-                      + " what to beware of. It is no substitute for the chassis maker's manual,"
-                      + " the rule book or a competent person.")
-              .paragraph(
-                  "Answer with a number or the first letters, or say it in your own words. ?"
-                      + " explains, why says what for, back goes back, review shows all answers."
-                      + " Ctrl-C leaves; your answers are kept.")
-              .lines());
-      Consultation consultation = new Consultation(screen, folder, units);
-      screen.onLeaving(consultation::farewell);
-      try {
-        consultation.hold();
-        return 0;
-      } catch (Left left) {
-        screen.say("");
-        consultation.farewell();
-        return left.interrupted() ? Insidelift.INTERRUPTED : 0;
-      }
+      return hold(screen, folder, units);
     } catch (IOException e) {
       out.println("insidelift: the terminal cannot be opened");
       return Insidelift.FAILED;
+    }
+  }
+
+  /** The same on a screen that is open. */
+  static int hold(Screen screen, Path folder, Units units) {
+    screen.onLeaving(() -> screen.say("Left. Your answers are kept."));
+    screen.say(greeting(screen.width()));
+    screen.say(
+        new Text(screen.width())
+            .paragraph(
+                "It asks what the track, the driver, the tyres and the kart are doing, and"
+                    + " answers with a camber or caster change: which way, how much, why, and"
+                    + " what to beware of. It is no substitute for the chassis maker's manual,"
+                    + " the rule book or a competent person.")
+            .paragraph(
+                "Answer with a number or the first letters, or say it in your own words. ?"
+                    + " explains, why says what for, back goes back, review shows all answers."
+                    + " Ctrl-C leaves; your answers are kept.")
+            .lines());
+    Consultation consultation = new Consultation(screen, folder, units);
+    screen.onLeaving(consultation::farewell);
+    try {
+      consultation.hold();
+      return 0;
+    } catch (Left left) {
+      screen.say("");
+      consultation.farewell();
+      return left.interrupted() ? Insidelift.INTERRUPTED : 0;
     }
   }
 

@@ -17,14 +17,24 @@ import java.util.concurrent.CompletionException;
  */
 final class Preparation {
 
-  private final CompletableFuture<Advisor> advisor;
+  private final AdvisorLoader loader;
+  private final Path folder;
+  private CompletableFuture<Advisor> advisor;
+  private CompletableFuture<Optional<OwnLog>> log;
   private volatile String problem = "";
-  private final CompletableFuture<Optional<OwnLog>> log;
 
   Preparation(AdvisorLoader loader, Path folder) {
-    this.advisor = loader.later().thenApplyAsync(this::withOwn);
-    // After the rules: on a machine of one processor they are what is waited for.
-    this.log = advisor.thenApplyAsync(ready -> log(folder));
+    this.loader = loader;
+    this.folder = folder;
+  }
+
+  /** Begins, if it has not begun yet: at the latest when something of it is needed. */
+  synchronized void begin() {
+    if (advisor == null) {
+      advisor = loader.promised().thenApplyAsync(this::withOwn);
+      // After the rules: on a machine of one processor they are what is waited for.
+      log = advisor.thenApplyAsync(ready -> log(folder));
+    }
   }
 
   /** A shop's own claims are left out, and that is said, where its file cannot be used. */
@@ -48,17 +58,19 @@ final class Preparation {
 
   /** The advisor, as soon as it is ready. */
   Advisor advisor() {
+    begin();
     return ready(advisor);
   }
 
   /** What is wrong with the shop's own knowledge; empty if nothing is. */
   String problem() {
-    ready(advisor);
+    advisor();
     return problem;
   }
 
   /** What the user's own log says of whoever drove last; empty if there is no such run. */
   Optional<OwnLog> log() {
+    begin();
     return ready(log);
   }
 

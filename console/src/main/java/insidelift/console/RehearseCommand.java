@@ -33,6 +33,8 @@ final class RehearseCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     adviseForAFile();
+    consult("\r\r", true);
+    consult("\r", false);
     Advisor advisor = Advisor.load();
     Session session = new Session(advisor);
     session.answer("water", "wet");
@@ -48,6 +50,17 @@ final class RehearseCommand implements Callable<Integer> {
           Choices.of(advisor.vocabulary().questions().get(0), "", List.of()), screen.width());
     }
     return 0;
+  }
+
+  /** From the greeting to a question that nobody answers. */
+  private static void consult(String pressed, boolean keys) throws IOException {
+    Path folder = Files.createTempDirectory("insidelift");
+    try (Screen screen = Screen.rehearsed(pressed, keys)) {
+      Consultation.hold(screen, folder, Units.METRIC);
+    } finally {
+      Files.deleteIfExists(folder.resolve("open-consultation.json"));
+      Files.deleteIfExists(folder);
+    }
   }
 
   private static void adviseForAFile() throws IOException {

@@ -1,7 +1,10 @@
 package insidelift.console;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import org.jline.reader.EndOfFileException;
@@ -12,11 +15,15 @@ import org.jline.reader.UserInterruptException;
 import org.jline.reader.impl.completer.StringsCompleter;
 import org.jline.reader.impl.history.DefaultHistory;
 import org.jline.terminal.Attributes;
+import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 
 /** The terminal that the program runs in, or the pipe where there is none. */
 final class Screen implements AutoCloseable {
+
+  /** Trying out every way there is to open a terminal takes longer than opening it. */
+  private static final String PROVIDERS = "jni,exec";
 
   private final Terminal terminal;
   private final Attributes attributes;
@@ -24,6 +31,7 @@ final class Screen implements AutoCloseable {
   private final boolean keys;
   private final History history = new DefaultHistory();
   private Runnable farewell = () -> {};
+  private Runnable waiting = () -> {};
   // A dumb terminal hears no Ctrl-C itself; then Java ends the program, and this says the last
   // line.
   private final Thread ending = new Thread(this::end);
@@ -56,8 +64,7 @@ final class Screen implements AutoCloseable {
         TerminalBuilder.builder()
             .system(true)
             .dumb(true)
-            // Trying out every way there is to open a terminal takes longer than opening it.
-            .providers("jni,exec")
+            .providers(PROVIDERS)
             .graphemeCluster(false)
             .encoding(Insidelift.charset(System.out))
             .build();
@@ -68,6 +75,35 @@ final class Screen implements AutoCloseable {
     terminal.handle(Terminal.Signal.TSTP, signal -> screen.suspend());
     Runtime.getRuntime().addShutdownHook(screen.ending);
     return screen;
+  }
+
+  /** A screen that nobody sees, on which these keys are pressed. */
+  static Screen rehearsed(String pressed, boolean keys) throws IOException {
+    return new Screen(
+        TerminalBuilder.builder()
+            .system(false)
+            .streams(
+                new ByteArrayInputStream(pressed.getBytes(StandardCharsets.US_ASCII)),
+                OutputStream.nullOutputStream())
+            .type("xterm")
+            .size(new Size(Text.WIDTH, 24))
+            .providers(PROVIDERS)
+            .graphemeCluster(false)
+            .encoding(StandardCharsets.UTF_8)
+            .build(),
+        keys);
+  }
+
+  /** What to do as soon as somebody is waited for, once: it takes time that nobody misses then. */
+  void whenWaiting(Runnable work) {
+    waiting = work;
+  }
+
+  /** Somebody is waited for from here on. */
+  void waits() {
+    Runnable work = waiting;
+    waiting = () -> {};
+    work.run();
   }
 
   /** Whether single keys are read: arrows, filtering, a page that is redrawn. */
@@ -172,6 +208,7 @@ final class Screen implements AutoCloseable {
     try {
       List<String> lines = new Text(width()).paragraph(glyphs.fit(prompt)).lines();
       say(lines.subList(0, lines.size() - 1));
+      waits();
       return reader.readLine(lines.get(lines.size() - 1) + " ").strip();
     } catch (UserInterruptException e) {
       throw new Left(true);

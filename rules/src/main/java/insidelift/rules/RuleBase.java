@@ -1,6 +1,6 @@
 package insidelift.rules;
 
-import com.fasterxml.jackson.databind.json.JsonMapper;
+import insidelift.shared.ShippedJson;
 import insidelift.shared.index.RuleIndex;
 import insidelift.shared.index.RuleIndex.IndexedRule;
 import java.io.BufferedReader;
@@ -136,15 +136,7 @@ public final class RuleBase {
   }
 
   private static final class Shipped {
-    static final RuleIndex INDEX = read();
-  }
-
-  private static RuleIndex read() {
-    try (InputStream in = RuleBase.class.getResourceAsStream(INDEX)) {
-      return JsonMapper.builder().build().readValue(in, RuleIndex.class);
-    } catch (IOException e) {
-      throw new UncheckedIOException("the rule index of this build cannot be read", e);
-    }
+    static final RuleIndex INDEX = RuleIndex.of(ShippedJson.read(RuleBase.class, RuleBase.INDEX));
   }
 
   private static List<Model> models() {

@@ -1,10 +1,5 @@
 package insidelift.shared;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,69 +18,56 @@ public final class Vocabulary {
   private final Map<String, Question> questions = new LinkedHashMap<>();
   private final Map<String, FindingWord> findings = new LinkedHashMap<>();
 
-  private Vocabulary(JsonNode words) {
-    words.get("questions").forEach(node -> add(question(node)));
-    for (JsonNode node : words.get("findings")) {
-      findings.put(text(node, "id"), new FindingWord(text(node, "id"), text(node, "words")));
+  private Vocabulary(ShippedJson words) {
+    words.objects("questions").forEach(one -> add(question(one)));
+    for (ShippedJson one : words.objects("findings")) {
+      findings.put(one.text("id"), new FindingWord(one.text("id"), one.text("words")));
     }
   }
 
   /** Reads the vocabulary that this module ships. */
   public static Vocabulary load() {
-    try (InputStream in = Vocabulary.class.getResourceAsStream("/insidelift/vocabulary.json")) {
-      return new Vocabulary(JsonMapper.builder().build().readTree(in));
-    } catch (IOException e) {
-      throw new UncheckedIOException("the vocabulary of this build cannot be read", e);
-    }
+    return new Vocabulary(ShippedJson.read(Vocabulary.class, "/insidelift/vocabulary.json"));
   }
-
-  // Read by hand: binding records by reflection would double the time to the first question.
 
   private void add(Question question) {
     questions.put(question.id(), question);
   }
 
-  private static Question question(JsonNode node) {
+  private static Question question(ShippedJson one) {
     List<Value> values = new ArrayList<>();
-    for (JsonNode value : node.get("values")) {
+    for (ShippedJson value : one.objects("values")) {
       values.add(
           new Value(
-              text(value, "id"),
-              text(value, "words"),
-              value.path("complaint").asBoolean(),
-              value.path("fault").asBoolean(),
-              text(value, "said"),
-              value.has("chance") ? value.get("chance").asDouble() : null));
+              value.text("id"),
+              value.text("words"),
+              value.flag("complaint"),
+              value.flag("fault"),
+              value.text("said"),
+              value.number("chance")));
     }
-    List<String> notes = new ArrayList<>();
-    node.get("notes").forEach(note -> notes.add(note.asText()));
     return new Question(
-        text(node, "id"),
-        text(node, "ask"),
-        text(node, "why"),
-        text(node, "group"),
-        node.get("effort").asInt(),
+        one.text("id"),
+        one.text("ask"),
+        one.text("why"),
+        one.text("group"),
+        one.number("effort").intValue(),
         List.copyOf(values),
-        List.copyOf(notes),
-        node.has("number") ? number(node.get("number")) : null);
+        one.texts("notes"),
+        one.has("number") ? number(one.at("number")) : null);
   }
 
-  private static NumberAnswer number(JsonNode node) {
+  private static NumberAnswer number(ShippedJson one) {
     List<Band> bands = new ArrayList<>();
-    for (JsonNode band : node.get("bands")) {
-      bands.add(
-          new Band(band.has("below") ? band.get("below").asDouble() : null, text(band, "value")));
+    for (ShippedJson band : one.objects("bands")) {
+      bands.add(new Band(band.number("below"), band.text("value")));
     }
     return new NumberAnswer(
-        text(node, "key"),
-        text(node, "unit"),
-        node.get("min").asDouble(),
-        node.get("max").asDouble(),
+        one.text("key"),
+        one.text("unit"),
+        one.number("min"),
+        one.number("max"),
         List.copyOf(bands));
-  }
-
-  private static String text(JsonNode node, String key) {
-    return node.has(key) ? node.get(key).asText() : null;
   }
 
   /** All questions, in the order of the job. */

@@ -89,7 +89,7 @@ public final class Advisor {
 
   /** An advisor by the words, rules and notes of this build, who speaks in these units. */
   public static Advisor load(Units units) {
-    return new AdvisorLoader(units).advisor();
+    return AdvisorLoader.now(units).advisor();
   }
 
   /** The same advisor with a shop's own rules and notes beside its own. */

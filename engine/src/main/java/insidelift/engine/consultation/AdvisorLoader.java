@@ -11,20 +11,43 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 
 /**
- * Loads an advisor while its user goes on with something else. The rules take longest and need
- * nothing of the rest, so they are begun first, in the background; words and notes are there at
- * once.
+ * Loads an advisor while its user goes on with something else. Words and notes are there at once;
+ * the rules take longest and need nothing of the rest, so they are loaded in the background.
  */
 public final class AdvisorLoader {
 
-  private final CompletableFuture<RuleBase> rules =
-      CompletableFuture.supplyAsync(AdvisorLoader::load);
-  private final Vocabulary vocabulary = Vocabulary.load();
+  private CompletableFuture<RuleBase> rules;
+  private final Vocabulary vocabulary;
   private final NoteBook notes;
 
-  /** Begins to load an advisor who speaks in these units. */
-  public AdvisorLoader(Units units) {
+  private AdvisorLoader(Units units, boolean now) {
+    if (now) {
+      begin();
+    }
+    this.vocabulary = Vocabulary.load();
     this.notes = NoteBook.open(units);
+  }
+
+  /** Begins with the rules, for an advisor who speaks in these units. */
+  public static AdvisorLoader now(Units units) {
+    return new AdvisorLoader(units, true);
+  }
+
+  /** The same with the rules left until they are begun, or wanted. */
+  public static AdvisorLoader later(Units units) {
+    return new AdvisorLoader(units, false);
+  }
+
+  /** Begins to load the rules, if that has not begun yet. */
+  public void begin() {
+    rules();
+  }
+
+  private synchronized CompletableFuture<RuleBase> rules() {
+    if (rules == null) {
+      rules = CompletableFuture.supplyAsync(AdvisorLoader::load);
+    }
+    return rules;
   }
 
   private static RuleBase load() {
@@ -52,10 +75,11 @@ public final class AdvisorLoader {
    * @throws IllegalStateException if the build holds no compiled rules
    */
   public Advisor advisor() {
+    CompletableFuture<RuleBase> loaded = rules();
     // There is nothing else to do meanwhile, and the index is needed next.
     RuleBase.shipped();
     try {
-      return new Advisor(vocabulary, rules.join(), notes);
+      return new Advisor(vocabulary, loaded.join(), notes);
     } catch (CompletionException e) {
       if (e.getCause() instanceof Error error) {
         throw error;
@@ -65,7 +89,7 @@ public final class AdvisorLoader {
   }
 
   /** The advisor, some time later, without taking a second processor from whoever asks. */
-  public CompletableFuture<Advisor> later() {
-    return rules.thenApply(loaded -> new Advisor(vocabulary, loaded, notes));
+  public CompletableFuture<Advisor> promised() {
+    return rules().thenApply(loaded -> new Advisor(vocabulary, loaded, notes));
   }
 }

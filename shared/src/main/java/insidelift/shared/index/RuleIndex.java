@@ -1,5 +1,6 @@
 package insidelift.shared.index;
 
+import insidelift.shared.ShippedJson;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,6 +16,13 @@ public record RuleIndex(int schema, List<IndexedRule> rules) {
   /** Takes a copy of the rules. */
   public RuleIndex {
     rules = List.copyOf(rules);
+  }
+
+  /** The index in a file that the build ships. */
+  public static RuleIndex of(ShippedJson file) {
+    return new RuleIndex(
+        file.number("schema").intValue(),
+        file.objects("rules").stream().map(IndexedRule::of).toList());
   }
 
   /** The rule of that id, if there is one. */
@@ -48,6 +56,20 @@ public record RuleIndex(int schema, List<IndexedRule> rules) {
       premises = List.copyOf(premises);
       acts = List.copyOf(acts);
     }
+
+    private static IndexedRule of(ShippedJson rule) {
+      return new IndexedRule(
+          rule.text("id"),
+          rule.text("note"),
+          rule.text("mechanism"),
+          rule.text("family"),
+          rule.number("line").intValue(),
+          rule.text("stage"),
+          rule.objects("premises").stream().map(Premise::of).toList(),
+          rule.objects("acts").stream()
+              .map(act -> new Act(act.text("verb"), act.texts("words")))
+              .toList());
+    }
   }
 
   /**
@@ -61,6 +83,18 @@ public record RuleIndex(int schema, List<IndexedRule> rules) {
     /** Takes a copy of the constraints. */
     public Premise {
       fields = List.copyOf(fields);
+    }
+
+    private static Premise of(ShippedJson premise) {
+      return new Premise(
+          premise.text("fact"),
+          premise.flag("absent"),
+          premise.objects("fields").stream()
+              .map(
+                  field ->
+                      new Constraint(
+                          field.text("field"), field.text("operator"), field.texts("values")))
+              .toList());
     }
 
     /** The constraint on that field, if there is one. */
