@@ -1,31 +1,42 @@
 package insidelift.console;
 
 import insidelift.engine.logbook.RefusedEntryException;
+import insidelift.engine.units.Units;
 import java.util.ArrayList;
 import java.util.List;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** Everything that turns a typed word into a value. */
 public final class TypedWords {
 
-  private static final List<ITypeConverter<?>> CONVERTERS =
+  /** What reads a text, or refuses it. */
+  private interface Reading {
+    Object read(String text) throws Exception;
+  }
+
+  private static final List<Reading> READINGS =
       List.of(
-          new RunFacts.Bar(),
-          new RunFacts.Celsius(),
-          new RunFacts.FeelWord(),
-          new RunPlace.Date(),
-          new RunSituation.Pair());
+          new Measures(Units.METRIC)::pressures,
+          new Measures(Units.named("us"))::pressures,
+          new Measures(Units.METRIC)::leftTread,
+          new Measures(Units.named("us"))::rightTread,
+          new UnitsOption.Words()::convert,
+          new Decimal()::convert,
+          new RunFacts.FeelWord()::convert,
+          new RunPlace.Date()::convert,
+          new RunSituation.Pair()::convert);
 
   private TypedWords() {}
 
   /** What those say that refuse a text; whatever else is thrown is a fault. */
   public static List<Exception> refusals(String text) {
     List<Exception> refusals = new ArrayList<>();
-    for (ITypeConverter<?> converter : CONVERTERS) {
+    for (Reading reading : READINGS) {
       try {
-        converter.convert(text);
-      } catch (TypeConversionException | RefusedEntryException e) {
+        reading.read(text);
+      } catch (NumberFormatException e) {
+        throw e;
+      } catch (TypeConversionException | RefusedEntryException | IllegalArgumentException e) {
         refusals.add(e);
       } catch (RuntimeException e) {
         throw e;

@@ -18,6 +18,7 @@ import insidelift.engine.training.Feedback;
 import insidelift.engine.training.Judgement;
 import insidelift.engine.training.ResultSheet;
 import insidelift.engine.training.StudyLog;
+import insidelift.engine.units.Units;
 import insidelift.shared.situation.CaseReader;
 import insidelift.shared.situation.Situation;
 import java.io.ByteArrayOutputStream;
@@ -70,7 +71,7 @@ final class GivenLog {
     Shown.lines(LogTables.days(book));
     book.days().forEach(day -> Shown.lines(LogTables.day(book, day.number())));
     List<Numbered<RunEntry>> runs = book.runs();
-    runs.forEach(run -> Shown.lines(LogTables.run(book, run.number())));
+    runs.forEach(run -> Shown.lines(LogTables.run(book, run.number(), Units.METRIC)));
     Shown.lines(TrendPlot.lines(runs));
     json(LogExport.json(book));
     LogExport.csv(book).values().forEach(GivenLog::csv);
