@@ -86,7 +86,7 @@ final class Screen implements AutoCloseable {
                 new ByteArrayInputStream(pressed.getBytes(StandardCharsets.US_ASCII)),
                 OutputStream.nullOutputStream())
             .type("xterm")
-            .size(new Size(Text.WIDTH, 24))
+            .size(Size.of(Text.WIDTH, 24))
             .providers(PROVIDERS)
             .graphemeCluster(false)
             .encoding(StandardCharsets.UTF_8)

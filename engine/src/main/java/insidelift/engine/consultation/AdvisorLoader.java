@@ -39,14 +39,14 @@ public final class AdvisorLoader {
   }
 
   /** Begins to load the rules, if that has not begun yet. */
-  public void begin() {
-    rules();
-  }
-
-  private synchronized CompletableFuture<RuleBase> rules() {
+  public synchronized void begin() {
     if (rules == null) {
       rules = CompletableFuture.supplyAsync(AdvisorLoader::load);
     }
+  }
+
+  private synchronized CompletableFuture<RuleBase> rules() {
+    begin();
     return rules;
   }
 
