@@ -14,6 +14,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 
 /** The consultation: a look at the kart, one question at a time, a review, the advice. */
 final class Consultation {
@@ -46,8 +47,7 @@ final class Consultation {
   private int asked;
   private int limit = ANSWERS;
 
-  private Consultation(Screen screen, Path folder, Units units) {
-    AdvisorLoader loader = AdvisorLoader.later(units);
+  private Consultation(Screen screen, Path folder, AdvisorLoader loader, Units units) {
     this.screen = screen;
     this.vocabulary = loader.vocabulary();
     this.preparation = new Preparation(loader, folder);
@@ -62,8 +62,11 @@ final class Consultation {
 
   /** Holds one consultation, or as many as are wanted, and returns the exit code. */
   static int start(PrintWriter out, Path folder, Units units) {
+    // Opening a terminal takes as long as reading the words.
+    CompletableFuture<AdvisorLoader> words =
+        CompletableFuture.supplyAsync(() -> AdvisorLoader.later(units));
     try (Screen screen = Screen.open(System.getenv())) {
-      return hold(screen, folder, units);
+      return hold(screen, folder, words, units);
     } catch (IOException e) {
       out.println("insidelift: the terminal cannot be opened");
       return Insidelift.FAILED;
@@ -71,7 +74,7 @@ final class Consultation {
   }
 
   /** The same on a screen that is open. */
-  static int hold(Screen screen, Path folder, Units units) {
+  static int hold(Screen screen, Path folder, CompletableFuture<AdvisorLoader> words, Units units) {
     screen.onLeaving(() -> screen.say("Left. Your answers are kept."));
     screen.say(greeting(screen.width()));
     screen.say(
@@ -86,7 +89,7 @@ final class Consultation {
                     + " explains, why says what for, back goes back, review shows all answers."
                     + " Ctrl-C leaves; your answers are kept.")
             .lines());
-    Consultation consultation = new Consultation(screen, folder, units);
+    Consultation consultation = new Consultation(screen, folder, words.join(), units);
     screen.onLeaving(consultation::farewell);
     try {
       consultation.hold();

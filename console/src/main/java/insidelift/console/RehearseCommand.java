@@ -1,6 +1,7 @@
 package insidelift.console;
 
 import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.AdvisorLoader;
 import insidelift.engine.consultation.Session;
 import insidelift.engine.logbook.DemoSeason;
 import insidelift.engine.logbook.LogTables;
@@ -15,6 +16,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
 
 /**
@@ -56,7 +58,11 @@ final class RehearseCommand implements Callable<Integer> {
   private static void consult(String pressed, boolean keys) throws IOException {
     Path folder = Files.createTempDirectory("insidelift");
     try (Screen screen = Screen.rehearsed(pressed, keys)) {
-      Consultation.hold(screen, folder, Units.METRIC);
+      Consultation.hold(
+          screen,
+          folder,
+          CompletableFuture.supplyAsync(() -> AdvisorLoader.later(Units.METRIC)),
+          Units.METRIC);
     } finally {
       Files.deleteIfExists(folder.resolve("open-consultation.json"));
       Files.deleteIfExists(folder);
