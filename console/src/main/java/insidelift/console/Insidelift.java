@@ -46,6 +46,7 @@ import picocli.CommandLine.Spec;
       "0:done (also when the advice is to hold, or to fix something first)",
       "1:failed: a file cannot be read or used",
       "2:the command line is not understood",
+      "129:the terminal went away",
       "130:left with Ctrl-C"
     },
     subcommands = {

@@ -1,6 +1,5 @@
 package insidelift.console;
 
-import insidelift.engine.logbook.RefusedEntryException;
 import insidelift.engine.units.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +35,7 @@ public final class TypedWords {
         reading.read(text);
       } catch (NumberFormatException e) {
         throw e;
-      } catch (TypeConversionException | RefusedEntryException | IllegalArgumentException e) {
+      } catch (TypeConversionException | IllegalArgumentException e) {
         refusals.add(e);
       } catch (RuntimeException e) {
         throw e;
