@@ -81,8 +81,16 @@ public final class Insidelift implements Runnable {
 
   private int consulted;
 
+  /**
+   * What libraries write in a log belongs on no screen: where the disk is full, the terminal is
+   * read without its native library, and that is all. Java makes one of these instead of a log on
+   * the screen, and only if something is logged at all.
+   */
+  public static final class Unheard {}
+
   /** Runs the command line and exits with its code. */
   public static void main(String[] args) {
+    System.setProperty("java.util.logging.config.class", Unheard.class.getName());
     int code;
     try {
       code = run(args);

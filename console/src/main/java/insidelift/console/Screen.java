@@ -43,23 +43,19 @@ final class Screen implements AutoCloseable {
     this.keys = keys;
   }
 
-  /**
-   * What libraries write in a log belongs on no screen: where the disk is full, the terminal is
-   * read without its native library, and that is all. Java makes one of these instead of a log on
-   * the screen, and only if something is logged at all.
-   */
-  public static final class Unheard {}
-
   private void end() {
-    terminal.writer().println();
-    farewell.run();
-    terminal.writer().flush();
+    try {
+      terminal.writer().println();
+      farewell.run();
+      terminal.writer().flush();
+    } catch (IllegalStateException e) {
+      // The library heard of the end first and has closed the terminal: nobody reads a last line.
+    }
   }
 
   /** Opens the terminal, with single keys where it has them and the user can see a redraw. */
   static Screen open(Map<String, String> environment) throws IOException {
     Progress.end();
-    System.setProperty("java.util.logging.config.class", Unheard.class.getName());
     Terminal terminal =
         TerminalBuilder.builder()
             .system(true)
