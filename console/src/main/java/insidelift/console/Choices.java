@@ -35,9 +35,10 @@ record Choices(
   /** One choice: its id, and its words. */
   record Choice(String id, String words) {}
 
-  /** What people type for not knowing, beside its own word. */
+  /** What people type for not knowing. */
   private static final Set<String> UNKNOWN =
       Set.of(
+          Vocabulary.UNKNOWN,
           "u",
           "0",
           "i do not know",
@@ -116,7 +117,7 @@ record Choices(
   }
 
   private Optional<Reply> command(String said) {
-    if (nothing.isPresent() && (UNKNOWN.contains(said) || said.equals(Vocabulary.UNKNOWN))) {
+    if (nothing.isPresent() && UNKNOWN.contains(said)) {
       // In a number's range, 0 is a number like any other.
       return said.equals("0") && range.isPresent()
           ? Optional.empty()

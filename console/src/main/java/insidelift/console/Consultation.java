@@ -89,7 +89,7 @@ final class Consultation {
                     + " explains, why says what for, back goes back, review shows all answers."
                     + " Ctrl-C leaves; your answers are kept.")
             .lines());
-    Consultation consultation = new Consultation(screen, folder, words.join(), units);
+    Consultation consultation = new Consultation(screen, folder, AdvisorLoader.ready(words), units);
     screen.onLeaving(consultation::farewell);
     try {
       consultation.hold();

@@ -128,6 +128,18 @@ public final class Insidelift implements Runnable {
       // Without a word to understand, the first question need not wait for whoever understands it.
       return consult(writer(System.out), writer(System.err), new UnitsOption().chosen());
     }
+    if (!List.of(args).contains("-")) {
+      // Whoever types into standard input is not waiting.
+      Progress.begin("Working");
+    }
+    try {
+      return understood(args);
+    } finally {
+      Progress.end();
+    }
+  }
+
+  private static int understood(String... args) {
     Optional<AdviseCommand> advise = AdviseCommand.plain(args);
     if (advise.isPresent()) {
       PrintWriter err = writer(System.err);
@@ -150,12 +162,7 @@ public final class Insidelift implements Runnable {
             .setCaseInsensitiveEnumValuesAllowed(true)
             .setParameterExceptionHandler(Insidelift::misunderstood)
             .setExecutionExceptionHandler((e, broken, parsed) -> broke(e, broken.getErr()));
-    if (!List.of(args).contains("-")) {
-      // Whoever types into standard input is not waiting.
-      Progress.begin("Working");
-    }
     int code = line.execute(args);
-    Progress.end();
     return written(line.getErr()) ? (code == 0 ? top.consulted : code) : FAILED;
   }
 

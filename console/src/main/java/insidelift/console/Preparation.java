@@ -9,7 +9,6 @@ import insidelift.shared.situation.CaseProblem;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 
 /**
  * What takes a while at the start, made ready in the background while the user reads the greeting
@@ -59,7 +58,7 @@ final class Preparation {
   /** The advisor, as soon as it is ready. */
   Advisor advisor() {
     begin();
-    return ready(advisor);
+    return AdvisorLoader.ready(advisor);
   }
 
   /** What is wrong with the shop's own knowledge; empty if nothing is. */
@@ -71,17 +70,6 @@ final class Preparation {
   /** What the user's own log says of whoever drove last; empty if there is no such run. */
   Optional<OwnLog> log() {
     begin();
-    return ready(log);
-  }
-
-  private static <T> T ready(CompletableFuture<T> future) {
-    try {
-      return future.join();
-    } catch (CompletionException e) {
-      if (e.getCause() instanceof Error error) {
-        throw error;
-      }
-      throw e.getCause() instanceof RuntimeException cause ? cause : e;
-    }
+    return AdvisorLoader.ready(log);
   }
 }

@@ -49,6 +49,7 @@ public final class DrillSheet {
 
   private static List<String> next(insidelift.engine.training.ResultSheet sheet) {
     List<String> next = new ArrayList<>();
+    next.addAll(sheet.leftOut());
     next.add(sheet.missed());
     next.addAll(sheet.habits());
     sheet.topics().stream()

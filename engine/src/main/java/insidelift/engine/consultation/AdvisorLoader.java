@@ -78,18 +78,23 @@ public final class AdvisorLoader {
     CompletableFuture<RuleBase> loaded = rules();
     // There is nothing else to do meanwhile, and the index is needed next.
     RuleBase.shipped();
+    return new Advisor(vocabulary, ready(loaded), notes);
+  }
+
+  /** The advisor, some time later, without taking a second processor from whoever asks. */
+  public CompletableFuture<Advisor> promised() {
+    return rules().thenApply(loaded -> new Advisor(vocabulary, loaded, notes));
+  }
+
+  /** Waits for something, and fails as it failed: not wrapped in the waiting. */
+  public static <T> T ready(CompletableFuture<T> future) {
     try {
-      return new Advisor(vocabulary, loaded.join(), notes);
+      return future.join();
     } catch (CompletionException e) {
       if (e.getCause() instanceof Error error) {
         throw error;
       }
       throw e.getCause() instanceof RuntimeException cause ? cause : e;
     }
-  }
-
-  /** The advisor, some time later, without taking a second processor from whoever asks. */
-  public CompletableFuture<Advisor> promised() {
-    return rules().thenApply(loaded -> new Advisor(vocabulary, loaded, notes));
   }
 }

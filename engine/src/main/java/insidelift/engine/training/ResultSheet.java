@@ -97,6 +97,11 @@ public final class ResultSheet {
     return table;
   }
 
+  /** Which attempts this build cannot replay, in a sentence each. */
+  public List<String> leftOut() {
+    return List.copyOf(leftOut);
+  }
+
   /** How many faults were missed, in a sentence. */
   public String missed() {
     long missed = rows.stream().filter(r -> r.judged().safety() == Judgement.Safety.MISSED).count();

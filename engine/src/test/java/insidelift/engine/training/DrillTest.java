@@ -1,86 +1,23 @@
 package insidelift.engine.training;
 
+import static insidelift.engine.training.Drills.ADVISOR;
+import static insidelift.engine.training.Drills.decide;
+import static insidelift.engine.training.Drills.drill;
+import static insidelift.engine.training.Drills.judged;
+import static insidelift.engine.training.Drills.push;
+import static insidelift.engine.training.Drills.with;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Conclusion.Step;
-import insidelift.engine.consultation.NextQuestion;
-import insidelift.engine.logbook.AttemptEntry;
-import insidelift.engine.logbook.Numbered;
 import insidelift.engine.training.Feedback.Remark;
 import insidelift.engine.training.Judgement.Safety;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
-import insidelift.shared.situation.CaseProblem;
-import insidelift.shared.situation.Situation;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** One case, move by move: what comes back, what it is worth, and what is said of it. */
 class DrillTest {
-
-  private static final Advisor ADVISOR = Advisor.load();
-  private static final NextQuestion NEXT = new NextQuestion(ADVISOR);
-
-  /** A sound kart in the dry that pushes in mid-corner only. */
-  private static Map<String, String> push() {
-    Map<String, String> answers = new LinkedHashMap<>();
-    ADVISOR
-        .vocabulary()
-        .questions()
-        .forEach(
-            question ->
-                question.values().stream()
-                    .filter(value -> !value.fault() && !value.complaint())
-                    .findFirst()
-                    .ifPresent(value -> answers.put(question.id(), value.id())));
-    answers.putAll(
-        Map.of(
-            "rubber", "normal",
-            "turn-in", "good",
-            "mid-corner", "understeer",
-            "severity", "clear",
-            "steering-weight", "fine",
-            "driver-strength", "average",
-            "power", "mid",
-            "last-change", "none",
-            "time-left", "enough"));
-    List.of("front-wear", "front-temps", "worst-phase", "last-effect", "inside-rear")
-        .forEach(answers::remove);
-    return answers;
-  }
-
-  private static Drill drill(Map<String, String> answers) {
-    return new Drill(ADVISOR, NEXT, new DrillCase("test", Situation.of(answers)));
-  }
-
-  private static Drill with(String question, String value) {
-    Map<String, String> answers = push();
-    answers.put(question, value);
-    return drill(answers);
-  }
-
-  private static void decide(Drill drill, String finding, Lever lever, Direction way, double far) {
-    drill.say(new DrillMove.Found(finding));
-    for (Lever one : Lever.values()) {
-      drill.say(
-          new DrillMove.Move(one, one == lever ? new Step(way, far) : new Step(Direction.HOLD, 0)));
-    }
-  }
-
-  private static Judgement judged(Drill drill) {
-    return new Judgement(ADVISOR, NEXT, drill);
-  }
 
   @Test
   void theKartTheDriverAndTheTyresAnswer() {
@@ -247,159 +184,5 @@ class DrillTest {
     drill.say(new DrillMove.FixFirst());
     assertThat(judged(drill).conclusion()).isZero();
     assertThat(judged(drill).safety()).isEqualTo(Safety.SAFE);
-  }
-
-  @Test
-  void movesAreReadBackFromTheirWords() {
-    List<DrillMove> moves =
-        List.of(
-            new DrillMove.Look(),
-            new DrillMove.Hint(),
-            new DrillMove.Ask("water"),
-            new DrillMove.FixFirst(),
-            new DrillMove.Found("front-weak"),
-            new DrillMove.Move(Lever.CAMBER, new Step(Direction.MORE, 0.5)),
-            new DrillMove.Because("camber-front-weak"));
-    assertThat(moves.stream().map(DrillMove::words).map(DrillMove::of)).isEqualTo(moves);
-    for (String none : List.of("", "dance", "ask", "set camber up 1.0", "set camber more far")) {
-      assertThatThrownBy(() -> DrillMove.of(none)).isInstanceOf(IllegalArgumentException.class);
-    }
-  }
-
-  @Test
-  void anAttemptThatIsReplayedIsJudgedAsItWas() {
-    Drill drill = drill(push());
-    drill.look();
-    drill.ask("water");
-    drill.hint();
-    decide(drill, "front-weak", Lever.CAMBER, Direction.LESS, 0.5);
-    Drill again = ResultSheet.again(ADVISOR, NEXT, attempt(drill));
-    assertThat(again.moves()).isEqualTo(drill.moves());
-    assertThat(judged(again).economy()).isEqualTo(judged(drill).economy());
-    assertThat(judged(again).conclusion()).isEqualTo(judged(drill).conclusion());
-  }
-
-  @ParameterizedTest
-  @ValueSource(
-      strings = {"ask tomorrow", "found nobody", "because nothing", "because camber\u202e-x"})
-  void aMoveThatNamesWhatThisBuildLacksIsRefusedInPrintableWords(String move) {
-    AttemptEntry attempt = attempt(List.of("look", move));
-    assertThatThrownBy(() -> ResultSheet.again(ADVISOR, NEXT, attempt))
-        .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage(
-            "\"%s\" names something that this build does not have",
-            move.replace("\u202e", "\\u{202e}"));
-  }
-
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "set camber more NaN",
-        "set camber more 1e9",
-        "set camber more -0.50",
-        "set wing more 0.50",
-        "dance\u001b[2J"
-      })
-  void aMoveThatIsNoneIsRefusedInPrintableWords(String move) {
-    assertThatThrownBy(() -> DrillMove.of(move))
-        .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage("\"%s\" is no move", move.replace("\u001b", "\\u{1b}"));
-  }
-
-  @Test
-  void aSheetLeavesOutWhatItCannotReplayAndSaysSo() {
-    Drill drill = drill(push());
-    decide(drill, "front-weak", Lever.CAMBER, Direction.MORE, 0.5);
-    List<String> lines =
-        new ResultSheet(
-                ADVISOR,
-                NEXT,
-                List.of(
-                    new Numbered<>(2, attempt(drill), false),
-                    new Numbered<>(3, attempt(List.of("ask tomorrow")), false)))
-            .lines();
-    assertThat(lines)
-        .contains("Left out: attempt 3 names what this build lacks.")
-        .anyMatch(line -> line.matches(" +2  2026-04-12  test .*"))
-        .noneMatch(line -> line.matches(" +3  2026-04-12 .*"));
-  }
-
-  private static AttemptEntry attempt(List<String> moves) {
-    return new AttemptEntry(
-        "Ida Vento", "test", drill(push()).hidden().hidden(), moves, LocalDate.of(2026, 4, 12));
-  }
-
-  private static AttemptEntry attempt(Drill drill) {
-    return new AttemptEntry(
-        "Ida Vento",
-        drill.hidden().source(),
-        drill.hidden().hidden(),
-        drill.moves().stream().map(DrillMove::words).toList(),
-        LocalDate.of(2026, 4, 12));
-  }
-
-  @Test
-  void aSheetTellsWhoHasOneTrickOnly() {
-    List<Numbered<AttemptEntry>> attempts = new ArrayList<>();
-    for (int i = 0; i < 6; i++) {
-      Drill drill = i < 3 ? drill(push()) : with("fixings", "loose");
-      decide(drill, "entry-push", Lever.CASTER, Direction.MORE, 1);
-      attempts.add(new Numbered<>(i + 2, attempt(drill), false));
-    }
-    List<String> lines = new ResultSheet(ADVISOR, NEXT, attempts).lines();
-    assertThat(lines)
-        .contains("Faults missed: 3 (the worst mistake there is).")
-        .contains("A habit: \"more caster\" in 6 of 6 cases; the rules in 0.")
-        .anyMatch(line -> line.matches(" +2  2026-04-12  test .*"))
-        .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
-  }
-
-  @Test
-  void aSheetOfGoodWorkHasNoHabit() {
-    List<Numbered<AttemptEntry>> attempts = new ArrayList<>();
-    for (int i = 0; i < 6; i++) {
-      Drill drill = drill(push());
-      decide(drill, "front-weak", Lever.CAMBER, Direction.MORE, 0.5);
-      attempts.add(new Numbered<>(i + 2, attempt(drill), false));
-    }
-    assertThat(new ResultSheet(ADVISOR, NEXT, attempts).lines())
-        .noneMatch(line -> line.startsWith("A habit"));
-  }
-
-  @Test
-  void theNextCaseHasACauseTheTraineeHasMetLeast() {
-    Cases cases = new Cases(ADVISOR);
-    assertThat(cases.next(List.of()).source()).isEqualTo("1");
-    assertThat(cases.numbered(1)).isEqualTo(cases.next(List.of()));
-    AttemptEntry first =
-        new AttemptEntry(
-            "Ida Vento", "1", cases.numbered(1).hidden(), List.of(), LocalDate.of(2026, 4, 12));
-    assertThat(cases.next(List.of(first)).hidden()).isNotEqualTo(cases.numbered(1).hidden());
-  }
-
-  @Test
-  void aFolderOfCasesIsReadByNameAndEveryMistakeNamesItsPlace(@TempDir Path folder)
-      throws Exception {
-    Cases cases = new Cases(ADVISOR);
-    refused(cases, folder, "the folder holds no case: put files that end in .json there");
-    refused(cases, folder.resolve("none"), "there is no such folder");
-    Files.writeString(folder.resolve("b.json"), "{\"schema\":1,\"answers\":{\"water\":\"wet\"}}");
-    Files.writeString(folder.resolve("a.json"), "{\"schema\":1,\"answers\":{\"play\":\"some\"}}");
-    Files.writeString(folder.resolve("notes.txt"), "no case");
-    assertThat(cases.inFolder(folder))
-        .extracting(DrillCase::source)
-        .containsExactly("a.json", "b.json");
-    refused(cases, folder.resolve("notes.txt"), "this is a file, not a folder");
-    Files.writeString(folder.resolve("c.json"), "{\"schema\":1,\"answers\":{\"water\":\"soup\"}}");
-    refused(
-        cases, folder, "c.json: answers.water: \"soup\" is not one of dry, damp, wet, standing");
-    Files.writeString(folder.resolve("c.json"), "{\"schema\":1,\"answers\":{\"power\":\"mid\"}}");
-    refused(cases, folder, "c.json: too little is told in it for the rules to say anything");
-  }
-
-  private static void refused(Cases cases, Path folder, String message) {
-    assertThatThrownBy(() -> cases.inFolder(folder))
-        .isInstanceOf(CaseProblem.class)
-        .hasMessage(message);
   }
 }
