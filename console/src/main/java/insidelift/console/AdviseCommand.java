@@ -1,27 +1,13 @@
 package insidelift.console;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.AdvisorLoader;
-import insidelift.engine.geometry.RefusedInputException;
 import insidelift.engine.logbook.DataFolder;
 import insidelift.engine.logbook.DemoSeason;
 import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.logbook.Notice;
 import insidelift.engine.logbook.OwnLog;
-import insidelift.engine.units.Units;
-import insidelift.shared.advice.Advice;
-import insidelift.shared.situation.CaseProblem;
-import insidelift.shared.situation.CaseReader;
-import insidelift.shared.situation.JsonOutput;
-import insidelift.shared.situation.Printable;
-import insidelift.shared.situation.Situation;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -64,87 +50,11 @@ final class AdviseCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  /**
-   * The command for words that name a case file and say nothing else but {@code --json}. Scripts
-   * ask for that over and over, and it can be understood without the library that understands
-   * everything else, which takes longer than the rules do.
-   *
-   * @return the command; empty if the words are anything else
-   */
-  static Optional<AdviseCommand> plain(String... args) {
-    List<String> words = new ArrayList<>(List.of(args));
-    if (words.isEmpty() || !words.remove(0).equals("advise")) {
-      return Optional.empty();
-    }
-    AdviseCommand command = new AdviseCommand();
-    command.overlay = new OverlayOption();
-    command.units = new UnitsOption();
-    command.json = words.remove("--json");
-    boolean file = words.size() == 1 && words.get(0).matches("-|[^-@].*");
-    if (!file) {
-      return Optional.empty();
-    }
-    command.file = words.get(0);
-    return Optional.of(command);
-  }
-
   @Override
   public Integer call() throws IOException {
-    return call(spec.commandLine().getOut(), spec.commandLine().getErr());
-  }
-
-  int call(PrintWriter out, PrintWriter err) throws IOException {
-    AdvisorLoader loader = AdvisorLoader.now(json ? Units.METRIC : units.chosen());
-    String name = file.equals("-") ? "standard input" : Printable.shown(file, 200);
-    Situation situation;
-    try {
-      situation = InputFile.read(file, in -> new CaseReader(loader.vocabulary()).read(in));
-    } catch (CaseProblem e) {
-      err.println("insidelift: " + name + ": " + e.getMessage());
-      return Insidelift.FAILED;
-    }
-    if (json) {
-      JsonOutput.prepare(Advice.class);
-    }
-    Advisor advisor;
-    try {
-      advisor = overlay.beside(loader.advisor());
-    } catch (CaseProblem e) {
-      err.println("insidelift: " + e.getMessage());
-      return Insidelift.FAILED;
-    }
-    Advice advice;
-    List<String> logged = List.of();
-    boolean withLog = log || demo;
-    try {
-      if (withLog) {
-        AdviceWithLog known = AdviceWithLog.of(advisor, situation, this::ownLog);
-        advice = known.advice();
-        logged = known.lines();
-      } else {
-        advice = advisor.advise(situation);
-      }
-    } catch (LogbookProblem e) {
-      err.println("insidelift: " + Text.safe(e.getMessage()));
-      return Insidelift.FAILED;
-    } catch (RefusedInputException e) {
-      err.println("insidelift: " + name + ": kart." + Text.safe(e.getMessage()));
-      return Insidelift.FAILED;
-    }
-    if (json) {
-      out.println(JsonOutput.pretty(withLog ? AdviceWithLog.json(advice, logged) : advice));
-    } else {
-      Glyphs glyphs = Glyphs.forOutput(Insidelift.charset(System.out));
-      glyphs.fit(new AdviceText(Text.WIDTH).lines(advice)).forEach(out::println);
-      if (withLog) {
-        glyphs
-            .fit(new Text(Text.WIDTH).line("").heading("Your own log").lines())
-            .forEach(out::println);
-        glyphs.fit(logged).forEach(out::println);
-      }
-    }
-    out.flush();
-    return 0;
+    AdviceWithLog.Source source = log || demo ? this::ownLog : null;
+    return new CaseAdvice(file, json, units, overlay, source)
+        .print(spec.commandLine().getOut(), spec.commandLine().getErr());
   }
 
   private OwnLog ownLog() throws LogbookProblem {

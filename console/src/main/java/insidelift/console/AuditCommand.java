@@ -117,6 +117,6 @@ final class AuditCommand implements Callable<Integer> {
   }
 
   private static void print(List<String> lines, PrintWriter out) {
-    Glyphs.forOutput(Insidelift.charset(System.out)).fit(lines).forEach(out::println);
+    Glyphs.forOutput(Outputs.charset(System.out)).fit(lines).forEach(out::println);
   }
 }

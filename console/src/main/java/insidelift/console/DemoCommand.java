@@ -140,7 +140,7 @@ final class DemoCommand implements Callable<Integer> {
 
   private void show(Text text) {
     PrintWriter out = spec.commandLine().getOut();
-    Glyphs.forOutput(Insidelift.charset(System.out)).fit(text.lines()).forEach(out::println);
+    Glyphs.forOutput(Outputs.charset(System.out)).fit(text.lines()).forEach(out::println);
     out.println();
     out.flush();
   }

@@ -52,7 +52,7 @@ abstract class JsonFileCommand implements Callable<Integer> {
     if (json) {
       out.println(JsonOutput.pretty(result.json()));
     } else {
-      Glyphs.forOutput(Insidelift.charset(System.out)).fit(result.lines()).forEach(out::println);
+      Glyphs.forOutput(Outputs.charset(System.out)).fit(result.lines()).forEach(out::println);
     }
     out.flush();
     return 0;

@@ -41,7 +41,7 @@ abstract class LogReading implements Callable<Integer> {
     } catch (IOException e) {
       return failed("it cannot be written: " + e.getMessage());
     }
-    Glyphs.forOutput(Insidelift.charset(System.out))
+    Glyphs.forOutput(Outputs.charset(System.out))
         .fit(lines)
         .forEach(spec.commandLine().getOut()::println);
     spec.commandLine().getOut().flush();

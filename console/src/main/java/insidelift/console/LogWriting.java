@@ -49,7 +49,7 @@ abstract class LogWriting implements Callable<Integer> {
       spec.commandLine().getErr().println("insidelift: " + Text.safe(e.getMessage()));
       return Insidelift.FAILED;
     }
-    Glyphs.forOutput(Insidelift.charset(System.out))
+    Glyphs.forOutput(Outputs.charset(System.out))
         .fit(lines)
         .forEach(spec.commandLine().getOut()::println);
     spec.commandLine().getOut().flush();

@@ -70,7 +70,7 @@ final class NotesCommand implements Callable<Integer> {
     if (found.size() == 1) {
       Text text = new Text(Text.WIDTH);
       NoteText.write(found.get(0), notes, text);
-      Glyphs.forOutput(Insidelift.charset(System.out)).fit(text.lines()).forEach(out::println);
+      Glyphs.forOutput(Outputs.charset(System.out)).fit(text.lines()).forEach(out::println);
     } else {
       found.forEach(note -> out.printf("%-30s %s%n", note.id(), note.title()));
     }

@@ -95,7 +95,7 @@ final class PicturesCommand implements Callable<Integer> {
       text.paragraph(picture.sentence());
     }
     PrintWriter out = spec.commandLine().getOut();
-    Glyphs.forOutput(Insidelift.charset(System.out)).fit(text.lines()).forEach(out::println);
+    Glyphs.forOutput(Outputs.charset(System.out)).fit(text.lines()).forEach(out::println);
     out.flush();
     return 0;
   }

@@ -70,7 +70,7 @@ abstract class Practice implements Callable<Integer> {
 
   /** Prints lines without a dialogue. */
   final int print(List<String> lines) {
-    Glyphs.forOutput(Insidelift.charset(System.out))
+    Glyphs.forOutput(Outputs.charset(System.out))
         .fit(lines)
         .forEach(spec.commandLine().getOut()::println);
     spec.commandLine().getOut().flush();

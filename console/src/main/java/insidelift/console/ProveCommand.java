@@ -90,7 +90,7 @@ final class ProveCommand implements Callable<Integer> {
     if (json) {
       out.println(proof.toJson());
     } else {
-      Glyphs.forOutput(Insidelift.charset(System.out)).fit(proof.text()).forEach(out::println);
+      Glyphs.forOutput(Outputs.charset(System.out)).fit(proof.text()).forEach(out::println);
     }
     out.flush();
     return 0;

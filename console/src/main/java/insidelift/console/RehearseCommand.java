@@ -73,7 +73,7 @@ final class RehearseCommand implements Callable<Integer> {
     Path file = Files.createTempFile("insidelift", ".json");
     try (PrintWriter nowhere = new PrintWriter(Writer.nullWriter())) {
       Files.writeString(file, CASE);
-      AdviseCommand.plain("advise", file.toString(), "--json").orElseThrow().call(nowhere, nowhere);
+      CaseAdvice.plain("advise", file.toString(), "--json").orElseThrow().print(nowhere, nowhere);
     } finally {
       Files.delete(file);
     }

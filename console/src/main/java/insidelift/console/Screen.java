@@ -62,7 +62,7 @@ final class Screen implements AutoCloseable {
             .dumb(true)
             .providers(PROVIDERS)
             .graphemeCluster(false)
-            .encoding(Insidelift.charset(System.out))
+            .encoding(Outputs.charset(System.out))
             .build();
     boolean dumb =
         terminal.getType().startsWith(Terminal.TYPE_DUMB) || "dumb".equals(environment.get("TERM"));

@@ -35,11 +35,9 @@ final class InProcess {
       System.setOut(new PrintStream(said, true, StandardCharsets.UTF_8));
       System.setErr(new PrintStream(complained, true, StandardCharsets.UTF_8));
       System.setIn(new ByteArrayInputStream(new byte[0]));
-      int exit = Insidelift.run(words);
+      int exit = Main.run(words);
       return new Outcome(
-          exit,
-          said.toString(Insidelift.charset(out)),
-          complained.toString(Insidelift.charset(err)));
+          exit, said.toString(Outputs.charset(out)), complained.toString(Outputs.charset(err)));
     } finally {
       System.setOut(out);
       System.setErr(err);

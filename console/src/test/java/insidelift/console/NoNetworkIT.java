@@ -89,7 +89,7 @@ class NoNetworkIT {
             .run();
     assertThat(outcome.exit()).as(outcome.err()).isIn(0, 1);
     List<String> classes = Files.readAllLines(list);
-    assertThat(classes.stream().filter(line -> line.contains(" insidelift.console.Insidelift ")))
+    assertThat(classes.stream().filter(line -> line.contains(" insidelift.console.Main ")))
         .as(name)
         .hasSize(1);
     assertThat(classes.stream().filter(line -> NETWORK.matcher(line).find())).as(name).isEmpty();

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PlainAdviceTest {
 
   private static boolean plain(String words) {
-    return AdviseCommand.plain(Stream.of(words.split(" ")).toArray(String[]::new)).isPresent();
+    return CaseAdvice.plain(Stream.of(words.split(" ")).toArray(String[]::new)).isPresent();
   }
 
   @ParameterizedTest
@@ -42,6 +42,6 @@ class PlainAdviceTest {
 
   @Test
   void noWordIsNot() {
-    assertThat(AdviseCommand.plain()).isEmpty();
+    assertThat(CaseAdvice.plain()).isEmpty();
   }
 }

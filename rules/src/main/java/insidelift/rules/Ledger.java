@@ -25,8 +25,9 @@ import java.util.Map;
 public final class Ledger {
 
   private final List<Contribution> entries = new ArrayList<>();
-  private final Map<String, List<Contribution>> byRule = new HashMap<>();
+  private final Map<String, List<Origin>> spoken = new HashMap<>();
   private Origin speaking;
+  private boolean repeated;
 
   /** Everything recorded so far, in the order it was recorded. */
   public List<Contribution> entries() {
@@ -48,6 +49,23 @@ public final class Ledger {
   /** Which rule is about to write. */
   void speaks(String rule, String note, List<Object> facts) {
     speaking = new Origin(rule, note, facts);
+    List<Origin> before = spoken.computeIfAbsent(rule, first -> new ArrayList<>(2));
+    repeated = before.stream().anyMatch(other -> same(other.premises(), facts));
+    if (!repeated) {
+      before.add(speaking);
+    }
+  }
+
+  /**
+   * Whether these are the very same facts. A fact is put in once, so comparing what it says would
+   * take longer than all the rest of this ledger and tell no more.
+   */
+  private static boolean same(List<Object> some, List<Object> others) {
+    boolean same = some.size() == others.size();
+    for (int i = 0; same && i < some.size(); i++) {
+      same = some.get(i) == others.get(i);
+    }
+    return same;
   }
 
   /** A fault, a stop, something to set or to look at first; a {@link CheckKind}'s id. */
@@ -159,11 +177,7 @@ public final class Ledger {
   }
 
   private void add(Contribution contribution) {
-    // Only a rule can repeat itself, and few speak twice: comparing with all entries, or hashing
-    // them through all their facts, would cost more than the rest of the ledger.
-    List<Contribution> before = byRule.computeIfAbsent(speaking.rule(), rule -> new ArrayList<>(2));
-    if (!before.contains(contribution)) {
-      before.add(contribution);
+    if (!repeated) {
       entries.add(contribution);
     }
   }

@@ -242,12 +242,17 @@ final class SuggestionWording {
 
   /** How to turn the eccentrics for this move, then the job that every move shares. */
   private List<String> steps(Verdict verdict) {
-    Move move = new Move(verdict.lever().id(), verdict.sized().direction().id());
     Set<String> steps = new LinkedHashSet<>();
     ordered(Job.class, Job::place).stream()
-        .filter(job -> job.by().premises().stream().allMatch(move::equals))
+        .filter(job -> job.by().premises().stream().allMatch(premise -> about(premise, verdict)))
         .forEach(job -> steps.addAll(notes.note(job.by().note()).section("Steps")));
     return List.copyOf(steps);
+  }
+
+  private static boolean about(Object premise, Verdict verdict) {
+    return premise instanceof Move move
+        && move.lever().equals(verdict.lever().id())
+        && move.direction().equals(verdict.sized().direction().id());
   }
 
   private <T extends Contribution> List<T> ordered(Class<T> type, ToIntFunction<T> place) {

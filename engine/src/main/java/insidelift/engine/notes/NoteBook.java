@@ -67,7 +67,7 @@ public final class NoteBook {
   /** Opens the notes of this build, with what they measure said in other units. */
   public static NoteBook open(Units units) {
     NoteBook metric = open();
-    return units.equals(Units.METRIC) ? metric : new NoteBook(metric.files, units::prose);
+    return units.metric() ? metric : new NoteBook(metric.files, units::prose);
   }
 
   /** The ids of all notes, in the order of folders and names. */

@@ -36,6 +36,16 @@ public record Units(KnownUnit pressure, KnownUnit temperature, KnownUnit power) 
       Pattern.compile(" (?:counts as a difference|hotter|colder|warmer|cooler|apart)\\b.*");
 
   /**
+   * Whether these are the units in which everything is stored. Asked at every start, where the
+   * first comparison of two records would take Java fifty milliseconds to prepare.
+   */
+  public boolean metric() {
+    return pressure == KnownUnit.BAR
+        && temperature == KnownUnit.CELSIUS
+        && power == KnownUnit.KILOWATT;
+  }
+
+  /**
    * The units of words such as {@code us}, {@code psi} or {@code uk,F}, the later word winning.
    *
    * @throws IllegalArgumentException if a word is unknown, and which

@@ -2,15 +2,15 @@ package insidelift.shared.situation;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -22,14 +22,11 @@ public final class JsonInput {
 
   private static final Pattern DUPLICATE = Pattern.compile("Duplicate [Ff]ield '([^']*)'");
 
-  private static final JsonMapper MAPPER =
-      JsonMapper.builder(
-              JsonFactory.builder()
-                  .streamReadConstraints(InputLimits.json())
-                  .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                  .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
-                  .build())
-          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+  private static final JsonFactory FACTORY =
+      JsonFactory.builder()
+          .streamReadConstraints(InputLimits.json())
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
           .build();
 
   private JsonInput() {}
@@ -50,20 +47,30 @@ public final class JsonInput {
 
   /** The document in a text. */
   static JsonPlace read(String text) throws CaseProblem {
-    JsonNode node;
     try {
-      node = MAPPER.readTree(text.startsWith("\uFEFF") ? text.substring(1) : text);
+      return JsonPlace.whole(tree(text.startsWith("\uFEFF") ? text.substring(1) : text));
     } catch (StreamConstraintsException e) {
       throw new CaseProblem(constraint(String.valueOf(e.getMessage())));
     } catch (JsonEOFException e) {
       throw new CaseProblem("the file ends in the middle" + place(e.getLocation()));
     } catch (JsonProcessingException e) {
       throw new CaseProblem(broken(e));
+    } catch (IOException e) {
+      throw new UncheckedIOException("a text in memory can be read", e);
     }
-    if (node == null || node.isMissingNode()) {
-      throw new CaseProblem("the file is empty");
+  }
+
+  private static JsonNode tree(String text) throws IOException, CaseProblem {
+    try (JsonParser parser = FACTORY.createParser(text)) {
+      if (parser.nextToken() == null) {
+        throw new CaseProblem("the file is empty");
+      }
+      JsonNode tree = JsonTree.read(parser);
+      if (parser.nextToken() != null) {
+        throw new CaseProblem("this is not JSON" + place(parser.currentTokenLocation()));
+      }
+      return tree;
     }
-    return JsonPlace.whole(node);
   }
 
   private static String decoded(byte[] bytes) throws CaseProblem {

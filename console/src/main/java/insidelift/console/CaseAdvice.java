@@ -1,0 +1,112 @@
+package insidelift.console;
+
+import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.AdvisorLoader;
+import insidelift.engine.geometry.RefusedInputException;
+import insidelift.engine.logbook.LogbookProblem;
+import insidelift.engine.units.Units;
+import insidelift.shared.advice.Advice;
+import insidelift.shared.advice.AdviceJson;
+import insidelift.shared.situation.CaseProblem;
+import insidelift.shared.situation.CaseReader;
+import insidelift.shared.situation.JsonOutput;
+import insidelift.shared.situation.Printable;
+import insidelift.shared.situation.Situation;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Reads a case file and prints the advice for it.
+ *
+ * @param file the case file, or {@code -} for standard input
+ * @param json whether the advice is printed as JSON
+ * @param units in which units it is told otherwise
+ * @param overlay the shop's own claims
+ * @param log the user's own log; null if it has no say
+ */
+record CaseAdvice(
+    String file, boolean json, UnitsOption units, OverlayOption overlay, AdviceWithLog.Source log) {
+
+  /**
+   * What to do for words that name a case file and say nothing else but {@code --json}. Scripts ask
+   * for that over and over, and it can be understood without a library.
+   *
+   * @return empty if the words are anything else
+   */
+  static Optional<CaseAdvice> plain(String... args) {
+    List<String> words = new ArrayList<>(List.of(args));
+    if (words.isEmpty() || !words.remove(0).equals("advise")) {
+      return Optional.empty();
+    }
+    boolean json = words.remove("--json");
+    boolean file = words.size() == 1 && words.get(0).matches("-|[^-@].*");
+    return file
+        ? Optional.of(
+            new CaseAdvice(words.get(0), json, new UnitsOption(), new OverlayOption(), null))
+        : Optional.empty();
+  }
+
+  /**
+   * Prints the advice.
+   *
+   * @return the code to exit with
+   */
+  int print(PrintWriter out, PrintWriter err) throws IOException {
+    AdvisorLoader loader = AdvisorLoader.now(json ? Units.METRIC : units.chosen());
+    String name = file.equals("-") ? "standard input" : Printable.shown(file, 200);
+    Situation situation;
+    try {
+      situation = InputFile.read(file, in -> new CaseReader(loader.vocabulary()).read(in));
+    } catch (CaseProblem e) {
+      err.println("insidelift: " + name + ": " + e.getMessage());
+      return Insidelift.FAILED;
+    }
+    if (json) {
+      loader.rehearse(situation).ifPresent(AdviceJson::of);
+    }
+    try {
+      Advisor advisor = overlay.beside(loader.advisor());
+      if (log == null) {
+        print(advisor.advise(situation), out);
+      } else {
+        print(AdviceWithLog.of(advisor, situation, log), out);
+      }
+    } catch (CaseProblem e) {
+      err.println("insidelift: " + e.getMessage());
+      return Insidelift.FAILED;
+    } catch (LogbookProblem e) {
+      err.println("insidelift: " + Text.safe(e.getMessage()));
+      return Insidelift.FAILED;
+    } catch (RefusedInputException e) {
+      err.println("insidelift: " + name + ": kart." + Text.safe(e.getMessage()));
+      return Insidelift.FAILED;
+    }
+    out.flush();
+    return 0;
+  }
+
+  private void print(Advice advice, PrintWriter out) {
+    if (json) {
+      out.println(AdviceJson.of(advice));
+    } else {
+      show(new AdviceText(Text.WIDTH).lines(advice), out);
+    }
+  }
+
+  private void print(AdviceWithLog known, PrintWriter out) {
+    if (json) {
+      out.println(JsonOutput.pretty(AdviceWithLog.json(known.advice(), known.lines())));
+    } else {
+      show(new AdviceText(Text.WIDTH).lines(known.advice()), out);
+      show(new Text(Text.WIDTH).line("").heading("Your own log").lines(), out);
+      show(known.lines(), out);
+    }
+  }
+
+  private static void show(List<String> lines, PrintWriter out) {
+    Glyphs.forOutput(Outputs.charset(System.out)).fit(lines).forEach(out::println);
+  }
+}
