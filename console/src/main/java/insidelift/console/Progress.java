@@ -7,7 +7,6 @@ import java.io.PrintStream;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
 import org.jline.terminal.spi.SystemStream;
-import org.jline.terminal.spi.TerminalProvider;
 
 /**
  * One line on standard error while something takes longer than a second: what is being done, and
@@ -57,7 +56,11 @@ final class Progress {
   static synchronized Progress begin(String doing) {
     end();
     Progress begun =
-        new Progress(doing, System.err, System.getenv(), Progress::standardErrorIsATerminal);
+        new Progress(
+            doing,
+            System.err,
+            System.getenv(),
+            () -> TerminalLibrary.isTerminal(SystemStream.Error));
     shown = begun;
     Thread clock = new Thread(begun::count, "progress");
     clock.setDaemon(true);
@@ -140,14 +143,5 @@ final class Progress {
       err.flush();
     }
     done = true;
-  }
-
-  private static boolean standardErrorIsATerminal() {
-    try {
-      return TerminalProvider.load("jni").isSystemStream(SystemStream.Error);
-    } catch (IOException | RuntimeException | LinkageError e) {
-      // A platform without this library does without the line.
-      return false;
-    }
   }
 }

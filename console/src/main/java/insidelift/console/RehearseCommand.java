@@ -34,6 +34,8 @@ final class RehearseCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    TerminalLibrary.rehearse();
+    new UnitsOption().chosen();
     adviseForAFile();
     consult("\r\r", true);
     consult("\r", false);

@@ -17,13 +17,9 @@ import org.jline.reader.impl.history.DefaultHistory;
 import org.jline.terminal.Attributes;
 import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
-import org.jline.terminal.TerminalBuilder;
 
 /** The terminal that the program runs in, or the pipe where there is none. */
 final class Screen implements AutoCloseable {
-
-  /** Trying out every way there is to open a terminal takes longer than opening it. */
-  private static final String PROVIDERS = "jni,exec";
 
   private final Terminal terminal;
   private final Attributes attributes;
@@ -56,12 +52,11 @@ final class Screen implements AutoCloseable {
   /** Opens the terminal, with single keys where it has them and the user can see a redraw. */
   static Screen open(Map<String, String> environment) throws IOException {
     Progress.end();
+    TerminalLibrary.use(environment.getOrDefault("TERM", ""));
     Terminal terminal =
-        TerminalBuilder.builder()
+        TerminalLibrary.builder()
             .system(true)
             .dumb(true)
-            .providers(PROVIDERS)
-            .graphemeCluster(false)
             .encoding(Outputs.charset(System.out))
             .build();
     boolean dumb =
@@ -76,15 +71,13 @@ final class Screen implements AutoCloseable {
   /** A screen that nobody sees, on which these keys are pressed. */
   static Screen rehearsed(String pressed, boolean keys) throws IOException {
     return new Screen(
-        TerminalBuilder.builder()
+        TerminalLibrary.builder()
             .system(false)
             .streams(
                 new ByteArrayInputStream(pressed.getBytes(StandardCharsets.US_ASCII)),
                 OutputStream.nullOutputStream())
             .type("xterm")
             .size(Size.of(Text.WIDTH, 24))
-            .providers(PROVIDERS)
-            .graphemeCluster(false)
             .encoding(StandardCharsets.UTF_8)
             .build(),
         keys);

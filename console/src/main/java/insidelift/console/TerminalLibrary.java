@@ -1,0 +1,84 @@
+package insidelift.console;
+
+import java.io.IOException;
+import java.util.List;
+import org.jline.terminal.TerminalBuilder;
+import org.jline.terminal.spi.SystemStream;
+import org.jline.terminal.spi.TerminalProvider;
+import org.jline.utils.InfoCmp;
+
+/**
+ * What the terminal library is told so that it asks the system itself. Left alone it starts two
+ * programs before the first question, one to see whether there is a terminal and one to learn what
+ * the terminal can do, and each takes as long as the question does.
+ */
+final class TerminalLibrary {
+
+  /** Asks the system. */
+  private static final String NATIVE = "jni";
+
+  /** Starts a program for every question. */
+  private static final String PROGRAMS = "exec";
+
+  /**
+   * What is loaded only where there really is a terminal. A rehearsal has none, and what it does
+   * not load is not kept ready.
+   */
+  private static final List<String> ONLY_ON_A_TERMINAL =
+      List.of(
+          "org.jline.terminal.impl.AbstractUnixSysTerminal",
+          "org.jline.terminal.impl.jni.JniUnixSysTerminal",
+          "org.jline.terminal.impl.SignalInterceptingInputStream",
+          "org.jline.utils.FastBufferedOutputStream",
+          "org.jline.utils.ShutdownHooks",
+          "org.jline.utils.ShutdownHooks$Task",
+          "org.jline.utils.Signals");
+
+  private TerminalLibrary() {}
+
+  /** A builder of terminals that starts programs only where the system cannot be asked. */
+  static TerminalBuilder builder() {
+    boolean asks = canAsk();
+    return TerminalBuilder.builder()
+        .providers(asks ? NATIVE : PROGRAMS)
+        .jni(asks)
+        .exec(!asks)
+        .graphemeCluster(false);
+  }
+
+  private static boolean canAsk() {
+    try {
+      TerminalProvider.load(NATIVE).isSystemStream(SystemStream.Output);
+      return true;
+    } catch (IOException | RuntimeException | LinkageError e) {
+      return false;
+    }
+  }
+
+  /** Whether that stream is a terminal; false if the system cannot be asked. */
+  static boolean isTerminal(SystemStream stream) {
+    try {
+      return TerminalProvider.load(NATIVE).isSystemStream(stream);
+    } catch (IOException | RuntimeException | LinkageError e) {
+      return false;
+    }
+  }
+
+  /** Takes what the library itself knows about a type of terminal, if it knows the type. */
+  static void use(String type) {
+    if (InfoCmp.getDefaultInfoCmp(type) != null) {
+      InfoCmp.setLoadedInfoCmp(type, () -> InfoCmp.getDefaultInfoCmp(type));
+    }
+  }
+
+  /** Loads what no rehearsal would. */
+  static void rehearse() {
+    for (String name : ONLY_ON_A_TERMINAL) {
+      try {
+        Class.forName(name, false, TerminalLibrary.class.getClassLoader());
+      } catch (ClassNotFoundException | LinkageError e) {
+        // Another version of the library, or another system, has other classes.
+      }
+    }
+  }
+}
