@@ -1,5 +1,7 @@
 package insidelift.console;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -36,24 +38,6 @@ import picocli.CommandLine.Spec;
       "2:the command line is not understood",
       "129:the terminal went away",
       "130:left with Ctrl-C"
-    },
-    subcommands = {
-      AdviseCommand.class,
-      CardCommand.class,
-      DemoCommand.class,
-      PicturesCommand.class,
-      PredictCommand.class,
-      PositionsCommand.class,
-      GaugeCommand.class,
-      ManualCommand.class,
-      ProveCommand.class,
-      LogCommand.class,
-      NotesCommand.class,
-      LessonsCommand.class,
-      CardsCommand.class,
-      DrillCommand.class,
-      AuditCommand.class,
-      RehearseCommand.class
     })
 public final class Insidelift implements Runnable {
 
@@ -69,13 +53,56 @@ public final class Insidelift implements Runnable {
 
   private int consulted;
 
+  /** Every verb, in the order in which help shows them. */
+  static Map<String, Class<?>> verbs() {
+    Map<String, Class<?>> verbs = new LinkedHashMap<>();
+    verbs.put("advise", AdviseCommand.class);
+    verbs.put("card", CardCommand.class);
+    verbs.put("demo", DemoCommand.class);
+    verbs.put("pictures", PicturesCommand.class);
+    verbs.put("predict", PredictCommand.class);
+    verbs.put("positions", PositionsCommand.class);
+    verbs.put("gauge", GaugeCommand.class);
+    verbs.put("manual", ManualCommand.class);
+    verbs.put("prove", ProveCommand.class);
+    verbs.put("log", LogCommand.class);
+    verbs.put("notes", NotesCommand.class);
+    verbs.put("lessons", LessonsCommand.class);
+    verbs.put("cards", CardsCommand.class);
+    verbs.put("drill", DrillCommand.class);
+    verbs.put("audit", AuditCommand.class);
+    verbs.put("rehearse", RehearseCommand.class);
+    return verbs;
+  }
+
+  /** The whole command line, with every verb. */
+  static CommandLine commandLine() {
+    return commandLine(new Insidelift(), verbs());
+  }
+
+  private static CommandLine commandLine(Insidelift top, Map<String, Class<?>> verbs) {
+    CommandLine line = new CommandLine(top);
+    verbs.forEach(line::addSubcommand);
+    return line;
+  }
+
+  /**
+   * The verbs that a command line needs: the one it opens with, or all. To find out what the
+   * fifteen others understand takes longer than most of them take to answer.
+   */
+  private static Map<String, Class<?>> needed(String... args) {
+    Map<String, Class<?>> all = verbs();
+    Class<?> wanted = all.get(args[0]);
+    return wanted == null ? all : Map.of(args[0], wanted);
+  }
+
   /** Understands the words of a command line, and does what they ask for. */
   static int execute(String... args) {
     // Its warnings would print what was typed as it stands.
     CommandLine.tracer().setLevel(CommandLine.TraceLevel.OFF);
     Insidelift top = new Insidelift();
     CommandLine line =
-        new CommandLine(top)
+        commandLine(top, needed(args))
             .setOut(Outputs.writer(System.out))
             .setErr(Outputs.writer(System.err))
             .registerConverter(Double.class, new Decimal())

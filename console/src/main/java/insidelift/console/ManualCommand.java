@@ -31,7 +31,7 @@ final class ManualCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    CommandLine top = spec.root().commandLine();
+    CommandLine top = Insidelift.commandLine();
     PrintWriter out = spec.commandLine().getOut();
     if (completion) {
       out.print(AutoComplete.bash(spec.root().name(), top));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
+import picocli.CommandLine.Command;
 
 /** What {@code --help} says, on a screen of 80 columns. */
 class HelpTest {
@@ -19,7 +20,7 @@ class HelpTest {
   @Test
   void noProseIsBrokenTwice() {
     List<String> torn = new ArrayList<>();
-    commands(new CommandLine(new Insidelift()))
+    commands(Insidelift.commandLine())
         .forEach(
             line -> {
               for (String part : line.getCommandSpec().usageMessage().description()) {
@@ -34,11 +35,18 @@ class HelpTest {
 
   @Test
   void everyVerbIsSaidInOneLineOfTheList() {
-    String usage = new CommandLine(new Insidelift()).getUsageMessage(CommandLine.Help.Ansi.OFF);
+    String usage = Insidelift.commandLine().getUsageMessage(CommandLine.Help.Ansi.OFF);
     String list = usage.substring(usage.indexOf("Commands:"), usage.indexOf("Exit codes:"));
     assertThat(list.lines().skip(1).filter(line -> !line.isEmpty()))
         .allMatch(line -> line.matches(" {2}[a-z]+ +\\S.*\\."))
         .allMatch(line -> line.length() <= 80);
     assertThat(usage.lines().findFirst().orElseThrow()).endsWith("and why.");
+  }
+
+  @Test
+  void everyVerbIsFoundByItsOwnName() {
+    Insidelift.verbs()
+        .forEach(
+            (name, verb) -> assertThat(verb.getAnnotation(Command.class).name()).isEqualTo(name));
   }
 }

@@ -11,11 +11,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.AutoComplete;
-import picocli.CommandLine;
 
 class ManPageTest {
 
-  private static final List<String> PAGE = ManPage.of(new CommandLine(new Insidelift()));
+  private static final List<String> PAGE = ManPage.of(Insidelift.commandLine());
 
   @TempDir private Path folder;
 
@@ -58,7 +57,7 @@ class ManPageTest {
     Path bash = Path.of("/bin/bash");
     assumeTrue(Files.isExecutable(bash), "no bash on this machine");
     Path script = folder.resolve("insidelift.bash");
-    Files.writeString(script, AutoComplete.bash("insidelift", new CommandLine(new Insidelift())));
+    Files.writeString(script, AutoComplete.bash("insidelift", Insidelift.commandLine()));
     Process process =
         new ProcessBuilder(
                 bash.toString(),

@@ -25,7 +25,7 @@ class MisunderstoodTest {
         "a\u001b[31mb | there is no verb \"a\\u{1b}[31mb\"",
       })
   void whatIsNotUnderstoodIsNamedWithWhatIsNear(String line, String words) {
-    CommandLine top = new CommandLine(new Insidelift());
+    CommandLine top = Insidelift.commandLine();
     ParameterException problem =
         catchThrowableOfType(ParameterException.class, () -> top.parseArgs(line.split(" ")));
     assertThat(Misunderstood.words(problem)).isEqualTo(words);
