@@ -14,7 +14,6 @@ import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.CaseReader;
 import insidelift.shared.situation.Printable;
 import insidelift.shared.situation.Situation;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -136,11 +135,10 @@ final class CardCommand implements Callable<Integer> {
 
   private Situation situation(Advisor advisor) throws CaseProblem, LogbookProblem {
     if (last) {
-      Path kept = new SavedConsultation(data.find(), advisor.vocabulary()).last();
-      if (!Files.exists(kept)) {
-        throw new CaseProblem("there is none yet; start \"insidelift\" and finish one");
-      }
-      return InputFile.read(kept.toString(), in -> new CaseReader(advisor.vocabulary()).read(in));
+      return new SavedConsultation(data.find(), advisor.vocabulary())
+          .finished()
+          .orElseThrow(
+              () -> new CaseProblem("there is none yet; start \"insidelift\" and finish one"));
     }
     if (file.matches("run:(?:\\d{1,9}|last)")) {
       return logged(file.substring("run:".length()));

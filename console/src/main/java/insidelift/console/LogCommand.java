@@ -17,7 +17,6 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -105,12 +104,9 @@ final class LogCommand extends LogReading {
 
     @Override
     List<String> lines(Path folder, Logbook book) throws LogbookProblem {
-      Optional<Integer> known = book.kart(kart);
-      Optional<Integer> place = book.track(track);
-      if (known.isEmpty() || place.isEmpty()) {
-        return List.of("The logbook knows no such kart or track.");
-      }
-      return Experience.of(folder, book).lines(known.get(), place.get());
+      return Experience.of(folder, book)
+          .lines(
+              RunPlace.need("kart", kart, book::kart), RunPlace.need("track", track, book::track));
     }
   }
 

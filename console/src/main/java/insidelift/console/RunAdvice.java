@@ -6,13 +6,13 @@ import insidelift.engine.geometry.RefusedInputException;
 import insidelift.engine.logbook.Decision;
 import insidelift.engine.logbook.RunEntry;
 import insidelift.shared.Lever;
+import insidelift.shared.Vocabulary;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.CaseReader;
 import insidelift.shared.situation.Printable;
 import insidelift.shared.situation.Situation;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -52,23 +52,38 @@ final class RunAdvice {
       return run -> run;
     }
     Advisor advisor = Advisor.load();
-    Path last = new SavedConsultation(folder, advisor.vocabulary()).last();
-    if (advised == null && Files.notExists(last)) {
-      throw new IllegalArgumentException(
-          "which advice? There is no finished consultation here; name its case with --advised");
-    }
-    String name = advised == null ? last.toString() : advised;
-    Situation situation = read(name, new CaseReader(advisor.vocabulary()));
+    Situation situation = situation(folder, advisor.vocabulary());
     Advice advice;
     try {
       advice = advisor.advise(situation);
     } catch (RefusedInputException e) {
-      throw new CaseProblem(Printable.shown(name, 200) + ": kart." + e.getMessage());
+      throw new CaseProblem(name() + ": kart." + e.getMessage());
     }
     List<Decision> decisions = new ArrayList<>();
     took.forEach(lever -> decisions.add(decision(advice, lever, true, "")));
     declined.forEach((lever, reason) -> decisions.add(decision(advice, lever, false, reason)));
     return run -> run.withAdvice(decisions);
+  }
+
+  private Situation situation(Path folder, Vocabulary vocabulary) throws CaseProblem {
+    if (advised != null) {
+      return read(advised, new CaseReader(vocabulary));
+    }
+    try {
+      return new SavedConsultation(folder, vocabulary)
+          .finished()
+          .orElseThrow(
+              () ->
+                  new IllegalArgumentException(
+                      "which advice? There is no finished consultation here; name its case with"
+                          + " --advised"));
+    } catch (CaseProblem e) {
+      throw new CaseProblem(name() + ": " + e.getMessage());
+    }
+  }
+
+  private String name() {
+    return advised == null ? "the last consultation" : Printable.shown(advised, 200);
   }
 
   private static Decision decision(Advice advice, Lever lever, boolean taken, String reason) {

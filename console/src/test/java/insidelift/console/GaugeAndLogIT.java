@@ -73,6 +73,12 @@ class GaugeAndLogIT {
     assertThat(run("log", "day", "9").out()).contains("run");
     assertThat(run("log", "day", "7").out())
         .isEqualToIgnoringNewLines("insidelift: record 7 is not what was asked for");
+    Ended learned = run("log", "learned", "Lapwing 3", "Larkmoor Bowl");
+    assertThat(learned.code()).isEqualTo(1);
+    assertThat(learned.out())
+        .isEqualToIgnoringNewLines(
+            "insidelift: there is no kart \"Lapwing 3\" in the logbook; add it first: insidelift log"
+                + " add kart \"Lapwing 3\"");
     assertThat(run("prove", "run:10", "run:11").code()).isZero();
     assertThat(run("prove", "run:9999", "run:2").out())
         .contains("run:9999: the logbook has no lap times of such a run");

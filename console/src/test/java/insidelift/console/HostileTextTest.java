@@ -233,7 +233,7 @@ class HostileTextTest {
     refused("log", "withdraw", "2", "--because", bad);
     refused("log", "day", bad);
     refused("log", "run", bad);
-    done("log", "learned", bad, bad);
+    refused("log", "learned", bad, bad);
   }
 
   @Test

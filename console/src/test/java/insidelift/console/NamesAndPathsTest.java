@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -161,13 +162,20 @@ class NamesAndPathsTest {
   @DisabledOnOs(OS.WINDOWS)
   void nobodyWaitsForAPipeOrADeviceInTheDataFolder() throws IOException, InterruptedException {
     Files.createDirectories(InProcess.DATA);
-    for (String name : List.of("logbook.jsonl", "own-knowledge.json")) {
+    Map<String, List<String>> readers =
+        Map.of(
+            "logbook.jsonl", List.of("log"),
+            "own-knowledge.json", List.of("advise", RAIN),
+            "last-consultation.json",
+                List.of("card", "--last", "--out", folder.resolve("card.html").toString()));
+    for (Map.Entry<String, List<String>> reader : readers.entrySet()) {
+      String name = reader.getKey();
       Path pipe = InProcess.DATA.resolve(name);
       assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor()).isZero();
       assertTimeoutPreemptively(
           Duration.ofSeconds(30),
           () -> {
-            Outcome outcome = name.startsWith("log") ? run("log") : run("advise", RAIN);
+            Outcome outcome = run(reader.getValue().toArray(String[]::new));
             assertThat(outcome.exit()).isEqualTo(1);
             assertThat(outcome.err()).contains(name + " is no ordinary file; move it away");
           });

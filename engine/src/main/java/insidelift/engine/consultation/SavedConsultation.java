@@ -75,19 +75,33 @@ public final class SavedConsultation {
         StandardCopyOption.REPLACE_EXISTING);
   }
 
-  /** Puts the finished consultation aside as the last one, and says where it is. */
-  public Path finish() throws IOException {
+  /** Puts the finished consultation aside as the last one. */
+  public void finish() throws IOException {
     Files.move(
         folder.resolve(OPEN),
-        last(),
+        folder.resolve(LAST),
         StandardCopyOption.ATOMIC_MOVE,
         StandardCopyOption.REPLACE_EXISTING);
-    return last();
   }
 
-  /** Where the last finished consultation is, if there is one. */
-  public Path last() {
-    return folder.resolve(LAST);
+  /**
+   * The consultation that was finished last, if there is one.
+   *
+   * @throws CaseProblem if what stands in its place cannot be read
+   */
+  public Optional<Situation> finished() throws CaseProblem {
+    Path file = folder.resolve(LAST);
+    if (Files.notExists(file)) {
+      return Optional.empty();
+    }
+    if (!Files.isRegularFile(file)) {
+      throw new CaseProblem(LAST + " is no ordinary file; move it away");
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      return Optional.of(new CaseReader(vocabulary).read(in));
+    } catch (IOException e) {
+      throw new CaseProblem(LAST + " cannot be read");
+    }
   }
 
   /** Forgets the unfinished consultation. */
