@@ -3,6 +3,8 @@ package insidelift.console;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.console.Visitor.Point;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -26,6 +28,21 @@ class ScreensIT {
       assertThat(visitor.seen()).contains("What to do now", "Take care");
       Transcript.compare("novice-on-40-columns", visitor.seen());
     }
+  }
+
+  @Test
+  void theTerminalIsOpenedWithoutStartingAProgram() throws IOException {
+    Path list = data.resolve("classes.txt");
+    try (Paddock paddock =
+        Paddock.in(data.resolve("kept"))
+            .set("_JAVA_OPTIONS", "-Xlog:class+load:file=" + list)
+            .start()) {
+      paddock.waitFor("Enter to begin").type(Paddock.CTRL_C);
+      assertThat(paddock.exit()).isEqualTo(130);
+    }
+    assertThat(Files.readAllLines(list))
+        .anyMatch(line -> line.contains(" org.jline.terminal.impl.AbstractUnixSysTerminal "))
+        .noneMatch(line -> line.contains(" java.lang.ProcessImpl "));
   }
 
   @Test
