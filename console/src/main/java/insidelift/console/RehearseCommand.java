@@ -35,6 +35,7 @@ final class RehearseCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     TerminalLibrary.rehearse();
+    Screen.prepareToAsk();
     new UnitsOption().chosen();
     adviseForAFile();
     consult("\r\r", true);
