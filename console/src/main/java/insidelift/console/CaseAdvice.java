@@ -64,13 +64,11 @@ record CaseAdvice(
       err.println("insidelift: " + name + ": " + e.getMessage());
       return Insidelift.FAILED;
     }
-    if (json) {
-      loader.rehearse(situation).ifPresent(AdviceJson::of);
-    }
     try {
+      loader.rehearse(situation).ifPresent(this::lines);
       Advisor advisor = overlay.beside(loader.advisor());
       if (log == null) {
-        print(advisor.advise(situation), out);
+        lines(advisor.advise(situation)).forEach(out::println);
       } else {
         print(AdviceWithLog.of(advisor, situation, log), out);
       }
@@ -88,25 +86,21 @@ record CaseAdvice(
     return 0;
   }
 
-  private void print(Advice advice, PrintWriter out) {
-    if (json) {
-      out.println(AdviceJson.of(advice));
-    } else {
-      show(new AdviceText(Text.WIDTH).lines(advice), out);
-    }
+  private List<String> lines(Advice advice) {
+    return json ? List.of(AdviceJson.of(advice)) : shown(new AdviceText(Text.WIDTH).lines(advice));
   }
 
   private void print(AdviceWithLog known, PrintWriter out) {
     if (json) {
       out.println(JsonOutput.pretty(AdviceWithLog.json(known.advice(), known.lines())));
     } else {
-      show(new AdviceText(Text.WIDTH).lines(known.advice()), out);
-      show(new Text(Text.WIDTH).line("").heading("Your own log").lines(), out);
-      show(known.lines(), out);
+      lines(known.advice()).forEach(out::println);
+      shown(new Text(Text.WIDTH).line("").heading("Your own log").lines()).forEach(out::println);
+      shown(known.lines()).forEach(out::println);
     }
   }
 
-  private static void show(List<String> lines, PrintWriter out) {
-    Glyphs.forOutput(Outputs.charset(System.out)).fit(lines).forEach(out::println);
+  private static List<String> shown(List<String> lines) {
+    return Glyphs.forOutput(Outputs.charset(System.out)).fit(lines);
   }
 }

@@ -62,6 +62,20 @@ class BadInputIT {
   }
 
   @Test
+  void aKartThatCannotBeIsRefusedInOneSentenceHoweverTheAdviceIsPrinted() {
+    Path file =
+        Launcher.file(
+            folder,
+            "case.json",
+            "{\"schema\": 1, \"answers\": {\"water\": \"wet\"},"
+                + " \"kart\": {\"eccentrics\": {\"throwMm\": 2, \"pivotSpacingMm\": 60}}}");
+    String sentence = "kart.eccentrics.pivots: is missing";
+    assertRefused(
+        Launcher.with("advise", file.toString(), "--json").run(), file.toString(), sentence);
+    assertRefused(Launcher.with("advise", file.toString()).run(), file.toString(), sentence);
+  }
+
+  @Test
   void tenMegabytesAreRefusedFromAFileAndFromStandardInput() {
     String ten = "{\"schema\": 1, \"answers\": {" + " ".repeat(10 << 20) + "}}";
     Path file = Launcher.file(folder, "large.json", ten);
