@@ -65,8 +65,6 @@ final class Consultation {
     // Opening a terminal takes as long as reading the words.
     CompletableFuture<AdvisorLoader> words =
         CompletableFuture.supplyAsync(() -> AdvisorLoader.later(units));
-    // Nobody waits for this one: whoever asks for a line first finds it ready, or helps.
-    CompletableFuture<Void> unused = words.thenRun(Screen::prepareToAsk);
     try (Screen screen = Screen.open(System.getenv())) {
       return hold(screen, folder, words, units);
     } catch (IOException e) {

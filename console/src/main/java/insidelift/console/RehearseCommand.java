@@ -35,7 +35,6 @@ final class RehearseCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     TerminalLibrary.rehearse();
-    Screen.prepareToAsk();
     new UnitsOption().chosen();
     adviseForAFile();
     consult("\r\r", true);

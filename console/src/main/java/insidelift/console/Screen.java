@@ -2,7 +2,6 @@ package insidelift.console;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -18,7 +17,6 @@ import org.jline.reader.impl.history.DefaultHistory;
 import org.jline.terminal.Attributes;
 import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
-import org.jline.terminal.impl.DumbTerminal;
 
 /** The terminal that the program runs in, or the pipe where there is none. */
 final class Screen implements AutoCloseable {
@@ -187,7 +185,15 @@ final class Screen implements AutoCloseable {
 
   /** Asks for one line; Tab completes the words. */
   String ask(String prompt, List<String> words) throws Left {
-    LineReader reader = reader(terminal, words, history);
+    LineReader reader =
+        LineReaderBuilder.builder()
+            .terminal(terminal)
+            .appName("insidelift")
+            .completer(new StringsCompleter(words))
+            .history(history)
+            .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+            .option(LineReader.Option.BRACKETED_PASTE, false)
+            .build();
     try {
       List<String> lines = new Text(width()).paragraph(glyphs.fit(prompt)).lines();
       say(lines.subList(0, lines.size() - 1));
@@ -197,33 +203,6 @@ final class Screen implements AutoCloseable {
       throw new Left(true);
     } catch (EndOfFileException e) {
       throw new Left(false);
-    }
-  }
-
-  private static LineReader reader(Terminal terminal, List<String> words, History history) {
-    return LineReaderBuilder.builder()
-        .terminal(terminal)
-        .appName("insidelift")
-        .completer(new StringsCompleter(words))
-        .history(history)
-        .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
-        .option(LineReader.Option.BRACKETED_PASTE, false)
-        .build();
-  }
-
-  /**
-   * Reads no line from nobody. The library makes two hundred things ready before the first line,
-   * which another processor may as well do while the terminal is opened.
-   */
-  static void prepareToAsk() {
-    if (Runtime.getRuntime().availableProcessors() < 2) {
-      return;
-    }
-    try (Terminal nowhere =
-        new DumbTerminal(InputStream.nullInputStream(), OutputStream.nullOutputStream())) {
-      reader(nowhere, List.of(), new DefaultHistory());
-    } catch (IOException e) {
-      // Then it is made ready when it is needed.
     }
   }
 
