@@ -118,13 +118,18 @@ final class Visitor {
       return last;
     }
     typed = false;
-    paddock.waitUntil(
-        "the next prompt",
-        p -> {
-          Prompt prompt = prompt();
-          return prompt != null && !prompt.equals(last);
-        });
-    last = prompt();
+    Prompt found;
+    do {
+      paddock.waitUntil(
+          "the next prompt",
+          p -> {
+            Prompt prompt = prompt();
+            return prompt != null && !prompt.equals(last);
+          });
+      // On a busy machine a page may go on being drawn after a pause that looked like its end.
+      found = prompt();
+    } while (found == null);
+    last = found;
     look();
     return last;
   }
