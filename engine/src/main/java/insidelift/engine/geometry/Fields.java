@@ -33,7 +33,8 @@ final class Fields {
     Fields fields = of("", root);
     JsonNode schema = fields.required("schema");
     if (!schema.isInt() || schema.intValue() != SCHEMA) {
-      throw new RefusedInputException("schema", "must be " + SCHEMA + ", not " + schema);
+      throw new RefusedInputException(
+          "schema", "must be " + SCHEMA + ", not " + Printable.shown(schema.toString()));
     }
     return fields;
   }

@@ -96,6 +96,16 @@ class KartGeometryTest {
   }
 
   @Test
+  void a_long_thing_in_a_small_place_is_quoted_in_part() {
+    assertThatThrownBy(
+            () -> read("{\"schema\":{\"" + "x\\u007f".repeat(500) + "\":1},\"geometry\":{}}"))
+        .hasMessageStartingWith("schema: must be 1, not {\"x")
+        .message()
+        .endsWith("...")
+        .hasSizeLessThan(500);
+  }
+
+  @Test
   void a_missing_file_is_refused() {
     assertThatThrownBy(() -> KartGeometry.read(Path.of("nowhere", "kart.json")))
         .isInstanceOf(RefusedInputException.class)
