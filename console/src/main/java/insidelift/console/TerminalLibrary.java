@@ -2,6 +2,7 @@ package insidelift.console;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import org.jline.terminal.TerminalBuilder;
 import org.jline.terminal.spi.SystemStream;
 import org.jline.terminal.spi.TerminalProvider;
@@ -38,7 +39,7 @@ final class TerminalLibrary {
 
   /** A builder of terminals that starts programs only where the system cannot be asked. */
   static TerminalBuilder builder() {
-    boolean asks = canAsk();
+    boolean asks = ask(SystemStream.Output).isPresent();
     return TerminalBuilder.builder()
         .providers(asks ? NATIVE : PROGRAMS)
         .jni(asks)
@@ -46,21 +47,16 @@ final class TerminalLibrary {
         .graphemeCluster(false);
   }
 
-  private static boolean canAsk() {
-    try {
-      TerminalProvider.load(NATIVE).isSystemStream(SystemStream.Output);
-      return true;
-    } catch (IOException | RuntimeException | LinkageError e) {
-      return false;
-    }
-  }
-
   /** Whether that stream is a terminal; false if the system cannot be asked. */
   static boolean isTerminal(SystemStream stream) {
+    return ask(stream).orElse(false);
+  }
+
+  private static Optional<Boolean> ask(SystemStream stream) {
     try {
-      return TerminalProvider.load(NATIVE).isSystemStream(stream);
+      return Optional.of(TerminalProvider.load(NATIVE).isSystemStream(stream));
     } catch (IOException | RuntimeException | LinkageError e) {
-      return false;
+      return Optional.empty();
     }
   }
 
