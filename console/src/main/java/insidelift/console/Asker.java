@@ -6,8 +6,11 @@ interface Asker {
   /** Asks until something is understood. */
   Reply ask(Choices choices) throws Left;
 
-  /** The way of asking that fits the screen. */
+  /** The way of asking that fits the screen, which shows when it is first waited for. */
   static Asker on(Screen screen) {
-    return screen.keys() ? new KeyAsker(screen) : new LineAsker(screen);
+    return choices -> {
+      screen.terminal();
+      return (screen.keys() ? new KeyAsker(screen) : new LineAsker(screen)).ask(choices);
+    };
   }
 }

@@ -11,6 +11,7 @@ import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.situation.Situation;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -67,7 +68,7 @@ final class Consultation {
         CompletableFuture.supplyAsync(() -> AdvisorLoader.later(units));
     try (Screen screen = Screen.open(System.getenv())) {
       return hold(screen, folder, words, units);
-    } catch (IOException e) {
+    } catch (IOException | UncheckedIOException e) {
       out.println("insidelift: the terminal cannot be opened");
       return Insidelift.FAILED;
     }
@@ -76,19 +77,7 @@ final class Consultation {
   /** The same on a screen that is open. */
   static int hold(Screen screen, Path folder, CompletableFuture<AdvisorLoader> words, Units units) {
     screen.onLeaving(() -> screen.say("Left. Your answers are kept."));
-    screen.say(greeting(screen.width()));
-    screen.say(
-        new Text(screen.width())
-            .paragraph(
-                "It asks what the track, the driver, the tyres and the kart are doing, and"
-                    + " answers with a camber or caster change: which way, how much, why, and"
-                    + " what to beware of. It is no substitute for the chassis maker's manual,"
-                    + " the rule book or a competent person.")
-            .paragraph(
-                "Answer with a number or the first letters, or say it in your own words. ?"
-                    + " explains, why says what for, back goes back, review shows all answers."
-                    + " Ctrl-C leaves; your answers are kept.")
-            .lines());
+    screen.say(introduction(screen.width()));
     Consultation consultation = new Consultation(screen, folder, AdvisorLoader.ready(words), units);
     screen.onLeaving(consultation::farewell);
     try {
@@ -99,6 +88,21 @@ final class Consultation {
       consultation.farewell();
       return left.interrupted() ? Insidelift.INTERRUPTED : 0;
     }
+  }
+
+  private static List<String> introduction(int width) {
+    Text text = new Text(width);
+    greeting(width).forEach(text::line);
+    return text.paragraph(
+            "It asks what the track, the driver, the tyres and the kart are doing, and"
+                + " answers with a camber or caster change: which way, how much, why, and"
+                + " what to beware of. It is no substitute for the chassis maker's manual,"
+                + " the rule book or a competent person.")
+        .paragraph(
+            "Answer with a number or the first letters, or say it in your own words. ?"
+                + " explains, why says what for, back goes back, review shows all answers."
+                + " Ctrl-C leaves; your answers are kept.")
+        .lines();
   }
 
   private static List<String> greeting(int width) {
@@ -112,8 +116,9 @@ final class Consultation {
     if (opening.resumed()) {
       asked = (int) session.situation().answers().keySet().stream().filter(this::own).count();
     } else {
-      if (screen.keys()) {
-        // The safety screen fills a small terminal: let the greeting be read first.
+      int both = introduction(screen.width()).size() + safetyPage().lines().size() + 1;
+      if (screen.keys() && both > screen.height()) {
+        // Let the greeting be read before it moves off the screen.
         screen.say("");
         screen.ask("Press Enter to begin.", List.of());
       }
@@ -222,8 +227,12 @@ final class Consultation {
   }
 
   private void safety() throws Left {
-    new SafetyPage(screen, session, vocabulary, talk).ask();
+    safetyPage().ask();
     keep();
+  }
+
+  private SafetyPage safetyPage() {
+    return new SafetyPage(screen, session, vocabulary, talk);
   }
 
   private void question(Question question, String progress) throws Left {

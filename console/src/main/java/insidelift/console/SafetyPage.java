@@ -35,7 +35,8 @@ final class SafetyPage {
     }
   }
 
-  void ask() throws Left {
+  /** What stands on the screen before the line to answer on. */
+  List<String> lines() {
     Text text = new Text(screen.width()).line("").heading("Look at the kart first");
     for (int i = 0; i < faults.size(); i++) {
       text.item("%3d  ".formatted(i + 1), faults.get(i).value().said());
@@ -43,7 +44,11 @@ final class SafetyPage {
     text.paragraph(
         "Type the numbers of what is true (as in 2 5). Press Enter if you looked and nothing is."
             + " Type u if you have not looked.");
-    screen.say(text.lines());
+    return text.lines();
+  }
+
+  void ask() throws Left {
+    screen.say(lines());
     while (true) {
       String line = screen.ask("true: ", List.of());
       if (line.equals("u") || line.equals(Vocabulary.UNKNOWN)) {

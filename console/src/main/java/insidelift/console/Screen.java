@@ -1,12 +1,15 @@
 package insidelift.console;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.History;
 import org.jline.reader.LineReader;
@@ -18,69 +21,114 @@ import org.jline.terminal.Attributes;
 import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
 
-/** The terminal that the program runs in, or the pipe where there is none. */
+/**
+ * The terminal that the program runs in, or the pipe where there is none. Opening a terminal takes
+ * as long as all that comes before it. So where it is known what the terminal is like, it is opened
+ * when somebody is first waited for, and what is said until then is on the screen already.
+ */
 final class Screen implements AutoCloseable {
 
-  private final Terminal terminal;
-  private final Attributes attributes;
+  /**
+   * The rows and columns of the terminal, as in {@code 24 80}, told by whoever starts the program;
+   * nothing where input or output is no terminal.
+   */
+  private static final String TOLD = "insidelift.screen";
+
+  private static final Pattern ROWS_AND_COLUMNS =
+      Pattern.compile("([1-9][0-9]{0,3}) ([1-9][0-9]{0,3})");
+
+  /** Opens a terminal. */
+  private interface Way {
+    Terminal open() throws IOException;
+  }
+
+  private final Way way;
+  private final boolean accessible;
+  private final Size told;
   private final Glyphs glyphs;
-  private final boolean keys;
   private final History history = new DefaultHistory();
+  private PrintWriter out;
+  private volatile Terminal terminal;
+  private Attributes attributes;
+  private boolean keys;
   private Runnable farewell = () -> {};
   private Runnable waiting = () -> {};
-  // A dumb terminal hears no Ctrl-C itself; then Java ends the program, and this says the last
-  // line.
+  // A dumb terminal hears no Ctrl-C itself, nor does one that is not open yet; then Java ends the
+  // program, and this says the last line.
   private final Thread ending = new Thread(this::end);
 
-  private Screen(Terminal terminal, boolean keys) {
-    this.terminal = terminal;
-    this.attributes = terminal.getAttributes();
-    this.glyphs = Glyphs.forOutput(terminal.encoding());
-    this.keys = keys;
+  private Screen(Way way, Size told, boolean accessible, Charset charset, PrintWriter out) {
+    this.way = way;
+    this.told = told;
+    this.accessible = accessible;
+    this.keys = !accessible;
+    this.glyphs = Glyphs.forOutput(charset);
+    this.out = out;
   }
 
   private void end() {
     try {
-      terminal.writer().println();
+      out.println();
       farewell.run();
-      terminal.writer().flush();
+      out.flush();
     } catch (IllegalStateException e) {
       // The library heard of the end first and has closed the terminal: nobody reads a last line.
     }
   }
 
-  /** Opens the terminal, with single keys where it has them and the user can see a redraw. */
+  /**
+   * The screen of this program, with single keys where it has them and the user can see a redraw.
+   *
+   * @throws IOException if there is no terminal to be had
+   */
   static Screen open(Map<String, String> environment) throws IOException {
     Progress.end();
-    TerminalLibrary.use(environment.getOrDefault("TERM", ""));
-    Terminal terminal =
-        TerminalLibrary.builder()
-            .system(true)
-            .dumb(true)
-            .encoding(Outputs.charset(System.out))
-            .build();
-    boolean dumb =
-        terminal.getType().startsWith(Terminal.TYPE_DUMB) || "dumb".equals(environment.get("TERM"));
-    boolean accessible = !environment.getOrDefault("ACCESSIBLE", "").isEmpty();
-    Screen screen = new Screen(terminal, !dumb && !accessible);
-    terminal.handle(Terminal.Signal.TSTP, signal -> screen.suspend());
+    String type = environment.getOrDefault("TERM", "");
+    Charset charset = Outputs.charset(System.out);
+    Screen screen =
+        new Screen(
+            () -> TerminalLibrary.open(type, charset),
+            told(type),
+            !environment.getOrDefault("ACCESSIBLE", "").isEmpty() || type.equals("dumb"),
+            charset,
+            Outputs.writer(System.out));
+    if (screen.told == null) {
+      screen.opened();
+    }
     Runtime.getRuntime().addShutdownHook(screen.ending);
     return screen;
   }
 
+  /** The size that was told, of a terminal that can do what all can; else null. */
+  private static Size told(String type) {
+    Matcher size = ROWS_AND_COLUMNS.matcher(System.getProperty(TOLD, ""));
+    return type.isEmpty() || type.startsWith(Terminal.TYPE_DUMB) || !size.matches()
+        ? null
+        : Size.of(Integer.parseInt(size.group(2)), Integer.parseInt(size.group(1)));
+  }
+
   /** A screen that nobody sees, on which these keys are pressed. */
-  static Screen rehearsed(String pressed, boolean keys) throws IOException {
+  static Screen rehearsed(String pressed, boolean keys) {
     return new Screen(
-        TerminalLibrary.builder()
-            .system(false)
-            .streams(
-                new ByteArrayInputStream(pressed.getBytes(StandardCharsets.US_ASCII)),
-                OutputStream.nullOutputStream())
-            .type("xterm")
-            .size(Size.of(Text.WIDTH, 24))
-            .encoding(StandardCharsets.UTF_8)
-            .build(),
-        keys);
+        () -> TerminalLibrary.rehearsed(pressed, Size.of(Text.WIDTH, 24)),
+        Size.of(Text.WIDTH, 24),
+        !keys,
+        StandardCharsets.UTF_8,
+        new PrintWriter(Writer.nullWriter()));
+  }
+
+  private Terminal opened() throws IOException {
+    if (terminal == null) {
+      out.flush();
+      Terminal opened = way.open();
+      attributes = opened.getAttributes();
+      keys = !accessible && !opened.getType().startsWith(Terminal.TYPE_DUMB);
+      out = opened.writer();
+      terminal = opened;
+      terminal.handle(Terminal.Signal.TSTP, signal -> suspend());
+      terminal.handle(Terminal.Signal.INT, signal -> interrupted());
+    }
+    return terminal;
   }
 
   /** What to do as soon as somebody is waited for, once: it takes time that nobody misses then. */
@@ -100,8 +148,21 @@ final class Screen implements AutoCloseable {
     return keys;
   }
 
+  /**
+   * The terminal, opened if it was not.
+   *
+   * @throws UncheckedIOException if there is none to be had
+   */
   Terminal terminal() {
-    return terminal;
+    try {
+      return opened();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private Size size() {
+    return terminal == null ? told : terminal.getSize();
   }
 
   Glyphs glyphs() {
@@ -110,18 +171,17 @@ final class Screen implements AutoCloseable {
 
   /** The width to write for: what the terminal says, within what reads well. */
   int width() {
-    int width = terminal.getSize().getColumns();
+    int width = size().getColumns();
     return width <= 0 ? Text.WIDTH : Math.min(width, 100);
   }
 
   /** The height of one page. */
   int height() {
-    int height = terminal.getSize().getRows();
+    int height = size().getRows();
     return height <= 0 ? 24 : height;
   }
 
   void say(List<String> lines) {
-    PrintWriter out = terminal.writer();
     glyphs.fit(lines).forEach(out::println);
     out.flush();
   }
@@ -173,37 +233,45 @@ final class Screen implements AutoCloseable {
   /** What to do before the program ends by Ctrl-C, at whatever point. */
   void onLeaving(Runnable last) {
     farewell = last;
-    terminal.handle(
-        Terminal.Signal.INT,
-        signal -> {
-          terminal.setAttributes(attributes);
-          end();
-          // Leaving at once is the promise; everything worth keeping is on disk already.
-          Runtime.getRuntime().halt(Insidelift.INTERRUPTED);
-        });
+  }
+
+  private void interrupted() {
+    terminal.setAttributes(attributes);
+    end();
+    // Leaving at once is the promise; everything worth keeping is on disk already.
+    Runtime.getRuntime().halt(Insidelift.INTERRUPTED);
   }
 
   /** Asks for one line; Tab completes the words. */
   String ask(String prompt, List<String> words) throws Left {
-    LineReader reader =
-        LineReaderBuilder.builder()
-            .terminal(terminal)
-            .appName("insidelift")
-            .completer(new StringsCompleter(words))
-            .history(history)
-            .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
-            .option(LineReader.Option.BRACKETED_PASTE, false)
-            .build();
+    List<String> lines = new Text(width()).paragraph(glyphs.fit(prompt)).lines();
+    String last = lines.get(lines.size() - 1) + " ";
+    say(lines.subList(0, lines.size() - 1));
+    if (terminal == null && keys) {
+      // To be seen at once. Whoever reads the line writes it again in its place.
+      out.print(last + '\r');
+      out.flush();
+    }
+    LineReader reader = reader(words);
     try {
-      List<String> lines = new Text(width()).paragraph(glyphs.fit(prompt)).lines();
-      say(lines.subList(0, lines.size() - 1));
       waits();
-      return reader.readLine(lines.get(lines.size() - 1) + " ").strip();
+      return reader.readLine(last).strip();
     } catch (UserInterruptException e) {
       throw new Left(true);
     } catch (EndOfFileException e) {
       throw new Left(false);
     }
+  }
+
+  private LineReader reader(List<String> words) {
+    return LineReaderBuilder.builder()
+        .terminal(terminal())
+        .appName("insidelift")
+        .completer(new StringsCompleter(words))
+        .history(history)
+        .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+        .option(LineReader.Option.BRACKETED_PASTE, false)
+        .build();
   }
 
   @Override
@@ -213,6 +281,8 @@ final class Screen implements AutoCloseable {
     } catch (IllegalStateException e) {
       // The program is ending already: the last line is being said.
     }
-    terminal.close();
+    if (terminal != null) {
+      terminal.close();
+    }
   }
 }

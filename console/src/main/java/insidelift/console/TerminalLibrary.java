@@ -1,8 +1,14 @@
 package insidelift.console;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import org.jline.terminal.Size;
+import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 import org.jline.terminal.spi.SystemStream;
 import org.jline.terminal.spi.TerminalProvider;
@@ -37,8 +43,31 @@ final class TerminalLibrary {
 
   private TerminalLibrary() {}
 
+  /**
+   * The terminal of that type that the program runs in; a dumb one where input or output is none.
+   *
+   * @throws IOException if there is none to be had
+   */
+  static Terminal open(String type, Charset charset) throws IOException {
+    use(type);
+    return builder().system(true).dumb(true).encoding(charset).build();
+  }
+
+  /** A terminal that nobody sees, on which these keys are pressed. */
+  static Terminal rehearsed(String pressed, Size size) throws IOException {
+    return builder()
+        .system(false)
+        .streams(
+            new ByteArrayInputStream(pressed.getBytes(StandardCharsets.US_ASCII)),
+            OutputStream.nullOutputStream())
+        .type("xterm")
+        .size(size)
+        .encoding(StandardCharsets.UTF_8)
+        .build();
+  }
+
   /** A builder of terminals that starts programs only where the system cannot be asked. */
-  static TerminalBuilder builder() {
+  private static TerminalBuilder builder() {
     boolean asks = ask(SystemStream.Output).isPresent();
     return TerminalBuilder.builder()
         .providers(asks ? NATIVE : PROGRAMS)
@@ -61,7 +90,7 @@ final class TerminalLibrary {
   }
 
   /** Takes what the library itself knows about a type of terminal, if it knows the type. */
-  static void use(String type) {
+  private static void use(String type) {
     if (InfoCmp.getDefaultInfoCmp(type) != null) {
       InfoCmp.setLoadedInfoCmp(type, () -> InfoCmp.getDefaultInfoCmp(type));
     }

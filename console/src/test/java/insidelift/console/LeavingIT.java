@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.console.Visitor.Point;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Execution;
 import org.junit.jupiter.api.parallel.ExecutionMode;
@@ -62,6 +63,18 @@ class LeavingIT {
     try (Paddock paddock = state.reached(data)) {
       paddock.type(Paddock.CTRL_D);
       assertThat(paddock.exit()).isZero();
+      assertLeftWithOneLine(paddock);
+    }
+  }
+
+  @Test
+  void controlCLeavesWithOneLineBeforeTheTerminalIsOpenToo() {
+    try (Paddock paddock = Paddock.in(data).start()) {
+      while (!paddock.raw().contains("Insidelift") && !paddock.ended()) {
+        Thread.onSpinWait();
+      }
+      paddock.type(Paddock.CTRL_C);
+      assertThat(paddock.exit()).isEqualTo(130);
       assertLeftWithOneLine(paddock);
     }
   }

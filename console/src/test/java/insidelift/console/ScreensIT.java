@@ -37,12 +37,44 @@ class ScreensIT {
         Paddock.in(data.resolve("kept"))
             .set("_JAVA_OPTIONS", "-Xlog:class+load:file=" + list)
             .start()) {
-      paddock.waitFor("Enter to begin").type(Paddock.CTRL_C);
+      new Visitor(paddock).goOnTo(Point.BEGIN);
+      paddock.type(Paddock.CTRL_C);
       assertThat(paddock.exit()).isEqualTo(130);
     }
     assertThat(Files.readAllLines(list))
         .anyMatch(line -> line.contains(" org.jline.terminal.impl.AbstractUnixSysTerminal "))
         .noneMatch(line -> line.contains(" java.lang.ProcessImpl "));
+  }
+
+  @Test
+  void whatIsSaidFirstStandsThereBeforeTheTerminalIsOpened() {
+    try (Paddock paddock = Paddock.in(data).start()) {
+      new Visitor(paddock).goOnTo(Point.BEGIN);
+      // What an opened terminal is told begins with an escape.
+      assertThat(paddock.raw()).contains(ESCAPE);
+      assertThat(paddock.raw().substring(0, paddock.raw().indexOf(ESCAPE)))
+          .contains("the next change at the front end of your kart", "Press Enter to begin. ");
+      assertThat(paddock.all())
+          .filteredOn(line -> line.contains("Press Enter to begin."))
+          .hasSize(1);
+    }
+  }
+
+  @Test
+  void whatIsTypedBeforeTheTerminalIsOpenedIsNotLost() {
+    try (Paddock paddock = Paddock.in(data).start()) {
+      paddock.type(Paddock.ENTER + "1" + Paddock.ENTER).waitFor("Fix this first");
+    }
+  }
+
+  @Test
+  void aHighTerminalShowsTheGreetingAndTheFirstQuestionAtOnce() {
+    try (Paddock paddock = Paddock.in(data).rows(50).start()) {
+      assertThat(new Visitor(paddock).next().point()).isEqualTo(Point.SAFETY);
+      assertThat(paddock.screen())
+          .contains("   O__        Insidelift", "Look at the kart first")
+          .noneMatch(line -> line.contains("to begin"));
+    }
   }
 
   @Test
