@@ -42,11 +42,14 @@ record CaseAdvice(
       return Optional.empty();
     }
     boolean json = words.remove("--json");
-    boolean file = words.size() == 1 && words.get(0).matches("-|[^-@].*");
-    return file
+    return words.size() == 1 && isFile(words.get(0))
         ? Optional.of(
             new CaseAdvice(words.get(0), json, new UnitsOption(), new OverlayOption(), null))
         : Optional.empty();
+  }
+
+  private static boolean isFile(String word) {
+    return word.equals("-") || !(word.isEmpty() || word.startsWith("-") || word.startsWith("@"));
   }
 
   /**

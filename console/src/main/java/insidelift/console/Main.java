@@ -1,5 +1,6 @@
 package insidelift.console;
 
+import insidelift.engine.consultation.AdvisorLoader;
 import insidelift.engine.logbook.DataFolder;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.units.Units;
@@ -26,6 +27,9 @@ public final class Main {
 
   /** Runs the command line and exits with its code. */
   public static void main(String[] args) {
+    if (args.length > 1 && args[0].equals("advise")) {
+      AdvisorLoader.ahead();
+    }
     System.setProperty("java.util.logging.config.class", Unheard.class.getName());
     int code;
     try {

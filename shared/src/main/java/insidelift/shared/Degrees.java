@@ -2,7 +2,7 @@ package insidelift.shared;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonValue;
-import java.util.Locale;
+import java.math.BigDecimal;
 
 /**
  * An angle in degrees, signed as the trade signs it: camber positive with the top of the wheel
@@ -86,8 +86,8 @@ public record Degrees(@JsonValue double value) implements Comparable<Degrees> {
   }
 
   private String number() {
-    double rounded = Math.round(value * 100) / 100.0 + 0.0;
-    String two = String.format(Locale.ROOT, "%.2f", rounded);
+    // Not by a format: that asks for the customs of a country, which takes a start some time.
+    String two = BigDecimal.valueOf(Math.round(value * 100), 2).toPlainString();
     return two.endsWith("0") ? two.substring(0, two.length() - 1) : two;
   }
 }

@@ -50,21 +50,34 @@ public final class Advisor {
   private final Vocabulary vocabulary;
   private final RuleBase rules;
   private final NoteBook notes;
-  private final Effects effects = new Effects();
+  private final Effects effects;
   private final TrackRecord record;
   private final OpenQuestions open;
 
   /** An advisor by the given words, rules and notes. */
   public Advisor(Vocabulary vocabulary, RuleBase rules, NoteBook notes) {
-    this(vocabulary, rules, notes, TrackRecord.NONE);
+    this(
+        vocabulary,
+        rules,
+        notes,
+        TrackRecord.NONE,
+        new OpenQuestions(vocabulary, rules.index()),
+        new Effects());
   }
 
-  private Advisor(Vocabulary vocabulary, RuleBase rules, NoteBook notes, TrackRecord record) {
+  private Advisor(
+      Vocabulary vocabulary,
+      RuleBase rules,
+      NoteBook notes,
+      TrackRecord record,
+      OpenQuestions open,
+      Effects effects) {
     this.vocabulary = vocabulary;
     this.rules = rules;
     this.notes = notes;
     this.record = record;
-    this.open = new OpenQuestions(vocabulary, rules.index());
+    this.open = open;
+    this.effects = effects;
   }
 
   /** Which questions can still matter by its words and rules. */
@@ -79,7 +92,15 @@ public final class Advisor {
 
   /** The same advisor, who knows how advice has done before. */
   public Advisor knowing(TrackRecord known) {
-    return new Advisor(vocabulary, rules, notes, known);
+    return new Advisor(vocabulary, rules, notes, known, open, effects);
+  }
+
+  /**
+   * The same advisor by the same rules in another form: what follows from their index alone, and
+   * what was computed for a kart, is not found out again.
+   */
+  Advisor by(RuleBase sameRules) {
+    return new Advisor(vocabulary, sameRules, notes, record, open, effects);
   }
 
   /** An advisor by the words, rules and notes of this build. */

@@ -2,13 +2,10 @@ package insidelift.engine.consultation;
 
 import insidelift.engine.notes.NoteBook;
 import insidelift.engine.units.Units;
-import insidelift.rules.Reasoning;
-import insidelift.rules.Reasoning.Stage;
 import insidelift.rules.RuleBase;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.Situation;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
@@ -19,7 +16,10 @@ import java.util.concurrent.CompletionException;
  */
 public final class AdvisorLoader {
 
-  private CompletableFuture<RuleBase> rules;
+  private static LoadingRules ahead;
+
+  private LoadingRules rules;
+  private Advisor rehearsed;
   private final Vocabulary vocabulary;
   private final NoteBook notes;
 
@@ -29,6 +29,21 @@ public final class AdvisorLoader {
     }
     this.vocabulary = Vocabulary.load();
     this.notes = NoteBook.open(units);
+  }
+
+  /** Begins with the rules before anything is known but that they will be wanted. */
+  public static synchronized void ahead() {
+    if (ahead == null) {
+      ahead = new LoadingRules();
+      ahead.start();
+    }
+  }
+
+  private static synchronized LoadingRules taken() {
+    ahead();
+    LoadingRules taken = ahead;
+    ahead = null;
+    return taken;
   }
 
   /** Begins with the rules, for an advisor who speaks in these units. */
@@ -44,22 +59,13 @@ public final class AdvisorLoader {
   /** Begins to load the rules, if that has not begun yet. */
   public synchronized void begin() {
     if (rules == null) {
-      rules = CompletableFuture.supplyAsync(AdvisorLoader::load);
+      rules = taken();
     }
   }
 
-  private synchronized CompletableFuture<RuleBase> rules() {
+  private synchronized LoadingRules rules() {
     begin();
     return rules;
-  }
-
-  private static RuleBase load() {
-    RuleBase loaded = RuleBase.load();
-    // The first line of reasoning is many times slower than the second.
-    try (Reasoning first = loaded.reason()) {
-      first.run(Stage.OBSERVE, List.of());
-    }
-    return loaded;
   }
 
   /** The words of this build. */
@@ -78,10 +84,14 @@ public final class AdvisorLoader {
    * @throws IllegalStateException if the build holds no compiled rules
    */
   public Advisor advisor() {
-    CompletableFuture<RuleBase> loaded = rules();
+    LoadingRules loading = rules();
     // There is nothing else to do meanwhile, and the index is needed next.
     RuleBase.shipped();
-    return new Advisor(vocabulary, ready(loaded), notes);
+    return by(loading.rules());
+  }
+
+  private synchronized Advisor by(RuleBase loaded) {
+    return rehearsed == null ? new Advisor(vocabulary, loaded, notes) : rehearsed.by(loaded);
   }
 
   /**
@@ -91,17 +101,18 @@ public final class AdvisorLoader {
    *
    * @return what the claims alone would say; empty if there is no time for it
    */
-  public Optional<Advice> rehearse(Situation situation) {
-    boolean idle = !rules().isDone() && Runtime.getRuntime().availableProcessors() > 1;
-    return idle
-        ? Optional.of(
-            new Advisor(vocabulary, RuleBase.plain(RuleBase.shipped()), notes).advise(situation))
-        : Optional.empty();
+  public synchronized Optional<Advice> rehearse(Situation situation) {
+    if (!rules().isAlive() || Runtime.getRuntime().availableProcessors() == 1) {
+      return Optional.empty();
+    }
+    rehearsed = new Advisor(vocabulary, RuleBase.plain(RuleBase.shipped()), notes);
+    return Optional.of(rehearsed.advise(situation));
   }
 
   /** The advisor, some time later, without taking a second processor from whoever asks. */
   public CompletableFuture<Advisor> promised() {
-    return rules().thenApply(loaded -> new Advisor(vocabulary, loaded, notes));
+    LoadingRules loading = rules();
+    return CompletableFuture.supplyAsync(() -> by(loading.rules()));
   }
 
   /** Waits for something, and fails as it failed: not wrapped in the waiting. */

@@ -1,55 +1,77 @@
 package insidelift.engine.geometry;
 
 import java.util.OptionalDouble;
-import org.hipparchus.analysis.MultivariateFunction;
-import org.hipparchus.analysis.UnivariateFunction;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
-import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.DecompositionSolver;
-import org.hipparchus.linear.QRDecomposition;
-import org.hipparchus.linear.RealVector;
-import org.hipparchus.optim.InitialGuess;
-import org.hipparchus.optim.MaxEval;
-import org.hipparchus.optim.nonlinear.scalar.GoalType;
-import org.hipparchus.optim.nonlinear.scalar.ObjectiveFunction;
-import org.hipparchus.optim.nonlinear.scalar.ObjectiveFunctionGradient;
-import org.hipparchus.optim.nonlinear.scalar.gradient.NonLinearConjugateGradientOptimizer;
-import org.hipparchus.optim.nonlinear.scalar.gradient.NonLinearConjugateGradientOptimizer.Formula;
 
 /**
- * The wheel loads of a kart that corners steadily to the left, as the minimum of {@link
- * FrameEnergy}, and the lateral acceleration at which its inside rear wheel leaves the ground.
+ * The wheel loads of a kart that corners steadily to the left, and the lateral acceleration at
+ * which its inside rear wheel leaves the ground.
+ *
+ * <p>Over the heights of the frame above its four corners the kart has a potential energy: four
+ * one-sided springs (a tyre pushes and never pulls), the frame's twist spring, gravity and a
+ * lateral load. It is convex, being a sum of squares of one-sided and linear terms; before the kart
+ * tips its minimum is unique, also with a wheel in the air. Roll is small and enters linearly; the
+ * centre of gravity's own fall under roll is left out, which keeps the energy convex.
+ *
+ * <p>The corners are coupled by one number alone, the twisting moment in the frame. Where all four
+ * wheels stand, the loads and the twist are linear in it, which gives it; a wheel that would have
+ * to pull leaves the ground and holds the moment where that wheel carries nothing (derived; checked
+ * against a minimiser of the energy and against the complementary energy).
  */
 final class LoadModel {
 
-  /** Out of balance by less than this, N, the optimiser has found which wheels stand. */
-  private static final double NEAR_N = 1e-3;
+  static final int FRONT_INNER = 0;
+  static final int FRONT_OUTER = 1;
+  static final int REAR_INNER = 2;
+  static final int REAR_OUTER = 3;
+  static final int CORNERS = 4;
 
-  /** Out of balance by less than this, N, is balanced: a ten-billionth of a kart's weight. */
-  private static final double BALANCED_N = 1e-7;
+  /** m/s²; the value that the published loads are compared with. */
+  static final double GRAVITY = 9.81;
 
-  private static final double STALLED_MM = 1e-7;
-  private static final double LAST_DIGIT = 1e-15;
-  private static final double LINE_ACCURACY = 1e-10;
-  private static final int MOST_EVALUATIONS = 10_000;
-  private static final int MOST_POLISHING = 50;
+  private static final double MM_PER_M = 1000;
 
   /** Just short of tipping, where the load is still determined. */
   private static final double NEARLY_TIPPING = 1 - 1e-6;
 
-  private static final double LATERAL_ACCURACY_G = 1e-12;
   private static final double MOST_LATERAL_G = 3;
 
-  private final FrameEnergy energy;
   private final double steerDeg;
   private final double lateralG;
-  private final double[] corners;
+  private final double[] stiffness;
+  private final double[] wheelHeight;
 
-  private LoadModel(KartGeometry kart, double steerDeg, double lateralG) {
-    this.energy = new FrameEnergy(kart, steerDeg, lateralG);
+  /** The work of gravity and of the lateral load per mm of each corner, N. */
+  private final double[] push;
+
+  /** Twist of the frame per mm of each corner, rad. */
+  private final double[] twist;
+
+  /** N·mm per rad. */
+  private final double twistStiffness;
+
+  LoadModel(KartGeometry kart, double steerDeg, double lateralG) {
     this.steerDeg = steerDeg;
     this.lateralG = lateralG;
-    this.corners = balanced(nearMinimum());
+    double front = kart.value(Dimension.TYRE_STIFFNESS_FRONT);
+    double rear = kart.value(Dimension.TYRE_STIFFNESS_REAR);
+    stiffness = new double[] {front, front, rear, rear};
+    SteeredWheels wheels = SteeredWheels.of(kart, steerDeg);
+    wheelHeight = new double[] {wheels.inner().heightMm(), wheels.outer().heightMm(), 0, 0};
+
+    double weight = kart.value(Dimension.MASS) * GRAVITY;
+    double frontHalf = weight * kart.value(Dimension.FRONT_SHARE) / 2;
+    double rearHalf = weight / 2 - frontHalf;
+    double rollMoment = weight * lateralG * kart.value(Dimension.CG_HEIGHT);
+    double frontTrack = kart.value(Dimension.FRONT_TRACK);
+    double rearTrack = kart.value(Dimension.REAR_TRACK);
+    double frontRoll = rollMoment * kart.value(Dimension.ROLL_SHARE_FRONT) / frontTrack;
+    double rearRoll = rollMoment * (1 - kart.value(Dimension.ROLL_SHARE_FRONT)) / rearTrack;
+    push =
+        new double[] {
+          frontRoll - frontHalf, -frontRoll - frontHalf, rearRoll - rearHalf, -rearRoll - rearHalf
+        };
+    twist = new double[] {1 / frontTrack, -1 / frontTrack, -1 / rearTrack, 1 / rearTrack};
+    twistStiffness = kart.value(Dimension.FRAME_STIFFNESS) * MM_PER_M * Math.toDegrees(1);
   }
 
   /**
@@ -74,107 +96,120 @@ final class LoadModel {
   /**
    * The lateral acceleration, g, at which the inside rear wheel leaves the ground: 0 if the steer
    * alone lifts it, nothing if it stands until the kart tips over.
+   *
+   * <p>It leaves the ground when it would carry nothing with all four wheels down, and the outer
+   * front, which unloads by the same twist, would not have left it before. What says so is linear
+   * in the lateral acceleration and falls with it, both times.
    */
   static OptionalDouble liftOffG(KartGeometry kart, double steerDeg) {
-    UnivariateFunction stands = g -> new LoadModel(kart, steerDeg, g).insideRearSqueezeMm();
-    if (stands.value(0) <= 0) {
-      return OptionalDouble.of(0);
-    }
-    double most = kart.tipsOverAtG() * NEARLY_TIPPING;
-    if (stands.value(most) > 0) {
-      return OptionalDouble.empty();
-    }
-    return OptionalDouble.of(
-        new BracketingNthOrderBrentSolver(LATERAL_ACCURACY_G, 5)
-            .solve(MOST_EVALUATIONS, stands, 0, most));
+    LoadModel still = new LoadModel(kart, steerDeg, 0);
+    LoadModel atOneG = new LoadModel(kart, steerDeg, 1);
+    double carriesNothing = zero(still.withAllDown(REAR_INNER), atOneG.withAllDown(REAR_INNER));
+    double liftsFirst = zero(still.rearBeforeFront(), atOneG.rearBeforeFront());
+    double lifts = Math.max(0, Math.max(carriesNothing, liftsFirst));
+    return lifts >= kart.tipsOverAtG() * NEARLY_TIPPING
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(lifts);
   }
 
-  private double insideRearSqueezeMm() {
-    return energy.squeeze(corners, FrameEnergy.REAR_INNER);
+  /** Where a line through a value at 0 and one at 1 crosses nought. */
+  private static double zero(double atNought, double atOne) {
+    return atNought / (atNought - atOne);
+  }
+
+  /** What a wheel would carry if all four stood, N; negative where it would have to pull. */
+  private double withAllDown(int corner) {
+    return twist[corner] * (momentWithAllDown() - unloads(corner));
+  }
+
+  /** By how much more moment the inner rear lifts than the outer front, N·mm. */
+  private double rearBeforeFront() {
+    return unloads(REAR_INNER) - unloads(FRONT_OUTER);
+  }
+
+  /** The twisting moment at which a wheel carries nothing, N·mm. */
+  private double unloads(int corner) {
+    return push[corner] / twist[corner];
+  }
+
+  /** The twisting moment in the frame if all four wheels stood, N·mm. */
+  private double momentWithAllDown() {
+    double untwisted = 0;
+    double yielding = 0;
+    for (int i = 0; i < CORNERS; i++) {
+      untwisted += twist[i] * free(i);
+      yielding += twist[i] * twist[i] / stiffness[i];
+    }
+    return twistStiffness * untwisted / (1 + twistStiffness * yielding);
+  }
+
+  /** The height of a corner if nothing joined it to the others, mm. */
+  private double free(int corner) {
+    return -wheelHeight[corner] + push[corner] / stiffness[corner];
+  }
+
+  /** The twisting moment in the frame, N·mm: no more than leaves every tyre pushing. */
+  private double moment() {
+    double least = Math.max(unloads(FRONT_INNER), unloads(REAR_OUTER));
+    double most = Math.min(unloads(FRONT_OUTER), unloads(REAR_INNER));
+    return Math.max(least, Math.min(most, momentWithAllDown()));
+  }
+
+  double[] stiffness() {
+    return stiffness.clone();
+  }
+
+  double[] wheelHeight() {
+    return wheelHeight.clone();
+  }
+
+  double[] push() {
+    return push.clone();
+  }
+
+  double[] twist() {
+    return twist.clone();
+  }
+
+  double twistStiffness() {
+    return twistStiffness;
+  }
+
+  /** The heights of the corners of the frame above the ground, mm. */
+  double[] corners() {
+    double moment = moment();
+    double[] corners = new double[CORNERS];
+    double twisted = 0;
+    int lightest = 0;
+    for (int i = 0; i < CORNERS; i++) {
+      corners[i] = free(i) - moment * twist[i] / stiffness[i];
+      twisted += twist[i] * corners[i];
+      if (load(moment, i) < load(moment, lightest)) {
+        lightest = i;
+      }
+    }
+    // What the frame is twisted beyond what its tyres say, a wheel in the air has made free.
+    corners[lightest] += (moment / twistStiffness - twisted) / twist[lightest];
+    return corners;
+  }
+
+  private double load(double moment, int corner) {
+    return Math.max(0, twist[corner] * (moment - unloads(corner)));
   }
 
   private WheelLoads asLoads() {
+    double moment = moment();
+    double[] corners = corners();
     return new WheelLoads(
         steerDeg,
         lateralG,
-        energy.load(corners, FrameEnergy.REAR_OUTER),
-        energy.load(corners, FrameEnergy.REAR_INNER),
-        energy.load(corners, FrameEnergy.FRONT_INNER),
-        energy.load(corners, FrameEnergy.FRONT_OUTER),
-        Math.max(0, -insideRearSqueezeMm()),
-        Math.toDegrees(energy.twistRad(corners)),
-        Math.toDegrees(energy.frontRollRad(corners)));
-  }
-
-  /**
-   * Finds which wheels stand. The parabola of a kart with all four on the ground shapes the steps,
-   * so that for such a kart the first one arrives.
-   */
-  private double[] nearMinimum() {
-    double[] start = energy.start();
-    DecompositionSolver parabola = new QRDecomposition(energy.curvature(start)).getSolver();
-    MultivariateFunction value = energy::value;
-    return new NonLinearConjugateGradientOptimizer(
-            Formula.POLAK_RIBIERE,
-            (iteration, previous, current) -> isNear(previous.getPoint(), current.getPoint()),
-            LINE_ACCURACY,
-            LINE_ACCURACY,
-            1,
-            (point, slope) -> parabola.solve(new ArrayRealVector(slope)).toArray())
-        .optimize(
-            new MaxEval(MOST_EVALUATIONS),
-            GoalType.MINIMIZE,
-            new InitialGuess(start),
-            new ObjectiveFunction(value),
-            new ObjectiveFunctionGradient(energy::gradient))
-        .getPoint();
-  }
-
-  /** The optimiser compares energies, so it stalls at half the digits: that too is near enough. */
-  private boolean isNear(double[] previous, double[] current) {
-    return new ArrayRealVector(energy.gradient(current)).getNorm() < NEAR_N
-        || new ArrayRealVector(previous).getDistance(new ArrayRealVector(current)) < STALLED_MM;
-  }
-
-  /**
-   * With the same wheels standing the energy is a parabola, so one exact step from near the minimum
-   * ends on it to the last digit. Where a wheel only just touches, the step is cut to the lowest
-   * point along it: on a convex energy that always arrives.
-   */
-  private double[] balanced(double[] near) {
-    RealVector point = new ArrayRealVector(near);
-    for (int i = 0; i < MOST_POLISHING; i++) {
-      RealVector slope = new ArrayRealVector(energy.gradient(point.toArray()));
-      if (slope.getNorm() < BALANCED_N) {
-        return point.toArray();
-      }
-      RealVector step =
-          new QRDecomposition(energy.curvature(point.toArray()))
-              .getSolver()
-              .solve(slope)
-              .mapMultiply(-1);
-      point = point.add(step.mapMultiply(lowestAlong(point, step)));
-    }
-    // On the brink of rocking from one wheel to the opposite one the energy is all but flat: the
-    // loads
-    // are known well enough there, only the attitude is not.
-    if (new ArrayRealVector(energy.gradient(point.toArray())).getNorm() < NEAR_N) {
-      return point.toArray();
-    }
-    throw new IllegalStateException(
-        "no balance found at steer " + steerDeg + " and lateral acceleration " + lateralG);
-  }
-
-  private double lowestAlong(RealVector point, RealVector step) {
-    UnivariateFunction slope =
-        t ->
-            new ArrayRealVector(energy.gradient(point.add(step.mapMultiply(t)).toArray()))
-                .dotProduct(step);
-    if (slope.value(0) >= 0 || slope.value(1) <= 0) {
-      return 1;
-    }
-    // A step may be long where two wheels all but lift, so its share is found to the last digit.
-    return new BracketingNthOrderBrentSolver(LAST_DIGIT, LAST_DIGIT, LAST_DIGIT, 5)
-        .solve(MOST_EVALUATIONS, slope, 0, 1);
+        load(moment, REAR_OUTER),
+        load(moment, REAR_INNER),
+        load(moment, FRONT_INNER),
+        load(moment, FRONT_OUTER),
+        Math.max(0, corners[REAR_INNER] + wheelHeight[REAR_INNER]),
+        Math.toDegrees(moment / twistStiffness),
+        Math.toDegrees(
+            twist[FRONT_INNER] * corners[FRONT_INNER] + twist[FRONT_OUTER] * corners[FRONT_OUTER]));
   }
 }

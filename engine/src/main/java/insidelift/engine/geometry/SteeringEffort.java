@@ -17,7 +17,7 @@ public record SteeringEffort(double trailNm, double jackingNm) {
   static SteeringEffort of(KartGeometry kart, WheelLoads loads) {
     double lateralN =
         kart.value(Dimension.MASS)
-            * FrameEnergy.GRAVITY
+            * LoadModel.GRAVITY
             * kart.value(Dimension.FRONT_SHARE)
             * loads.lateralG();
     double jackingNmm =
