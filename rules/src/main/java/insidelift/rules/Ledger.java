@@ -50,7 +50,10 @@ public final class Ledger {
   void speaks(String rule, String note, List<Object> facts) {
     speaking = new Origin(rule, note, facts);
     List<Origin> before = spoken.computeIfAbsent(rule, first -> new ArrayList<>(2));
-    repeated = before.stream().anyMatch(other -> same(other.premises(), facts));
+    repeated = false;
+    for (Origin other : before) {
+      repeated |= same(other.premises(), facts);
+    }
     if (!repeated) {
       before.add(speaking);
     }

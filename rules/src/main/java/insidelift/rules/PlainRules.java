@@ -48,6 +48,10 @@ final class PlainRules implements Matching {
 
   @Override
   public void run(Stage stage, List<Object> facts, Ledger ledger) {
+    List<Ready> speaking = byStage.getOrDefault(stage.group(), List.of());
+    if (speaking.isEmpty()) {
+      return;
+    }
     Map<String, List<Object>> filed = new HashMap<>();
     for (Object fact : facts) {
       file(fact.getClass().getSimpleName(), fact, filed);
@@ -55,7 +59,7 @@ final class PlainRules implements Matching {
         file(answer.question(), fact, filed);
       }
     }
-    for (Ready ready : byStage.getOrDefault(stage.group(), List.of())) {
+    for (Ready ready : speaking) {
       match(ready, 0, new ArrayList<>(), filed, ledger);
     }
   }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The words that rules, files and the dialogue share: every question with its legal values, and
@@ -17,6 +18,9 @@ public final class Vocabulary {
 
   private final Map<String, Question> questions = new LinkedHashMap<>();
   private final Map<String, FindingWord> findings = new LinkedHashMap<>();
+
+  /** Every answer that was asked for, by question and value: the same one each time. */
+  private final Map<String, Map<String, Answer>> answers = new ConcurrentHashMap<>();
 
   private Vocabulary(ShippedJson words) {
     words.objects("questions").forEach(one -> add(question(one)));
@@ -96,12 +100,20 @@ public final class Vocabulary {
    * @throws IllegalArgumentException if the question or the value is not of this vocabulary
    */
   public Answer answer(String question, String value) {
+    Map<String, Answer> met = answers.get(question);
+    Answer answer = met == null ? null : met.get(value);
+    return answer == null ? meet(question, value) : answer;
+  }
+
+  private Answer meet(String question, String value) {
     Value word =
         question(question)
             .flatMap(known -> known.value(value))
             .orElseThrow(
                 () -> new IllegalArgumentException("no such answer: " + question + ": " + value));
-    return new Answer(question, value, word.complaint());
+    Answer answer = new Answer(question, value, word.complaint());
+    answers.computeIfAbsent(question, first -> new ConcurrentHashMap<>()).put(value, answer);
+    return answer;
   }
 
   /**

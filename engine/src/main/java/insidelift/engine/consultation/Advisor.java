@@ -20,6 +20,7 @@ import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.Situation;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -152,23 +153,23 @@ public final class Advisor {
     Sizer sizer = new Sizer(situation.kart());
     try (Reasoning reasoning = rules.reason()) {
       List<Contribution> seen =
-          sorted(reasoning.run(Stage.OBSERVE, situation.facts(vocabulary)).contributions());
+          sorted(List.of(), reasoning.run(Stage.OBSERVE, situation.facts(vocabulary)));
       Map<String, List<Evidence>> evidence = Weigher.counted(seen);
       List<Finding> findings = Weigher.findings(evidence);
       List<Contribution> asked =
-          sorted(reasoning.run(Stage.ADVISE, both(findings, barred(seen))).contributions());
+          sorted(seen, reasoning.run(Stage.ADVISE, both(findings, barred(seen))));
       Status blocked = blocked(asked, situation);
       if (blocked != null) {
         return new Decided(blocked, asked, evidence, List.of(), Set.of());
       }
       List<Wish> wishes = Wishes.of(asked, findings, sizer);
-      reasoning.run(Stage.DECIDE, wishes.stream().map(Wish::fact).toList());
-      Arbiter arbiter = new Arbiter(sorted(reasoning.contributions()), wishes, sizer, record);
+      List<Contribution> ranked =
+          sorted(asked, reasoning.run(Stage.DECIDE, wishes.stream().map(Wish::fact).toList()));
+      Arbiter arbiter = new Arbiter(ranked, wishes, sizer, record);
       List<Verdict> verdicts = arbiter.verdicts();
       Set<Lever> first = arbiter.first(verdicts);
       Status status = first.isEmpty() ? Status.HOLD : Status.CHANGE;
-      List<Contribution> ledger =
-          sorted(reasoning.run(Stage.CARE, moves(verdicts)).contributions());
+      List<Contribution> ledger = sorted(ranked, reasoning.run(Stage.CARE, moves(verdicts)));
       return new Decided(status, ledger, evidence, verdicts, first);
     }
   }
@@ -207,8 +208,16 @@ public final class Advisor {
         .toList();
   }
 
-  /** In the order of rule names, so that no result depends on the order in which rules spoke. */
-  private static List<Contribution> sorted(List<Contribution> ledger) {
+  /**
+   * The whole ledger in the order of rule names, so that no result depends on the order in which
+   * rules spoke.
+   *
+   * @param before the same at an earlier stage, which has that order already
+   */
+  private static List<Contribution> sorted(List<Contribution> before, Reasoning reasoning) {
+    List<Contribution> spoken = reasoning.contributions();
+    List<Contribution> ledger = new ArrayList<>(before);
+    ledger.addAll(spoken.subList(before.size(), spoken.size()));
     ledger.sort(Comparator.comparing(entry -> entry.by().rule()));
     return ledger;
   }

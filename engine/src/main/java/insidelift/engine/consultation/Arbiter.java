@@ -21,8 +21,10 @@ import insidelift.shared.Scope;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -41,6 +43,7 @@ final class Arbiter {
   private static final Set<Rank> BY_PHASE = EnumSet.of(Rank.TURN_IN, Rank.MID_CORNER, Rank.EXIT);
 
   private final List<Contribution> ledger;
+  private final Map<Class<?>, List<Contribution>> byType = new HashMap<>();
   private final List<Wish> standing;
   private final Sizer sizer;
   private final TrackRecord record;
@@ -51,6 +54,9 @@ final class Arbiter {
 
   Arbiter(List<Contribution> ledger, List<Wish> wishes, Sizer sizer, TrackRecord record) {
     this.ledger = ledger;
+    for (Contribution entry : ledger) {
+      byType.computeIfAbsent(entry.getClass(), type -> new ArrayList<>()).add(entry);
+    }
     this.sizer = sizer;
     this.record = record;
     Set<String> aside = new LinkedHashSet<>();
@@ -256,6 +262,6 @@ final class Arbiter {
   }
 
   private <T extends Contribution> List<T> entries(Class<T> type) {
-    return ledger.stream().filter(type::isInstance).map(type::cast).toList();
+    return byType.getOrDefault(type, List.of()).stream().map(type::cast).toList();
   }
 }

@@ -35,6 +35,11 @@ public final class OpenQuestions {
   private final Grid grid;
   private final Consistent consistent;
 
+  /** What was asked about last: an advice that is rehearsed is asked about twice. */
+  private volatile Ranking last = new Ranking(Situation.UNKNOWN, null);
+
+  private record Ranking(Situation situation, List<Question> questions) {}
+
   /** Questions by the given words and rules. */
   public OpenQuestions(Vocabulary vocabulary, RuleIndex index) {
     this.vocabulary = vocabulary;
@@ -47,7 +52,17 @@ public final class OpenQuestions {
    * The questions that can still matter and make sense now, the most telling for the effort first.
    * What was answered with "unknown" is not among them: the user has said so already.
    */
+  @SuppressWarnings("ReferenceEquality") // Comparing two situations would take as long.
   public List<Question> ranked(Situation situation) {
+    Ranking known = last;
+    if (known.questions() == null || known.situation() != situation) {
+      known = new Ranking(situation, ranking(situation));
+      last = known;
+    }
+    return known.questions();
+  }
+
+  private List<Question> ranking(Situation situation) {
     Map<String, Double> scores = scores(situation);
     int[] now = grid.point(situation, vocabulary);
     return vocabulary.questions().stream()

@@ -2,6 +2,7 @@ package insidelift.shared.situation;
 
 import insidelift.shared.Answer;
 import insidelift.shared.Vocabulary;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -93,15 +94,16 @@ public record Situation(
    * sides.
    */
   public List<Answer> facts(Vocabulary vocabulary) {
-    Map<String, String> all = new LinkedHashMap<>(answers);
+    Map<String, String> all = answers;
     if (kart.camber().isPresent() || kart.caster().isPresent()) {
       boolean equal =
           kart.camber().map(Sides::equal).orElse(true)
               && kart.caster().map(Sides::equal).orElse(true);
+      all = new LinkedHashMap<>(answers);
       all.put("readings", equal ? "equal" : "differ");
     }
-    return all.entrySet().stream()
-        .map(known -> vocabulary.answer(known.getKey(), known.getValue()))
-        .toList();
+    List<Answer> facts = new ArrayList<>(all.size());
+    all.forEach((question, value) -> facts.add(vocabulary.answer(question, value)));
+    return Collections.unmodifiableList(facts);
   }
 }
