@@ -51,6 +51,7 @@ final class Screen implements AutoCloseable {
   private volatile Terminal terminal;
   private Attributes attributes;
   private boolean keys;
+  private boolean ended;
   private Runnable farewell = () -> {};
   private Runnable waiting = () -> {};
   // A dumb terminal hears no Ctrl-C itself, nor does one that is not open yet; then Java ends the
@@ -66,11 +67,13 @@ final class Screen implements AutoCloseable {
     this.out = out;
   }
 
-  private void end() {
+  /** Says the last line: whoever was still about to say something is silent after it. */
+  private synchronized void end() {
     try {
       out.println();
       farewell.run();
       out.flush();
+      ended = true;
     } catch (IllegalStateException e) {
       // The library heard of the end first and has closed the terminal: nobody reads a last line.
     }
@@ -181,9 +184,19 @@ final class Screen implements AutoCloseable {
     return height <= 0 ? 24 : height;
   }
 
-  void say(List<String> lines) {
-    glyphs.fit(lines).forEach(out::println);
-    out.flush();
+  synchronized void say(List<String> lines) {
+    if (!ended) {
+      glyphs.fit(lines).forEach(out::println);
+      out.flush();
+    }
+  }
+
+  /** To be seen at once: whoever reads the line writes it again in its place. */
+  private synchronized void announce(String prompt) {
+    if (!ended) {
+      out.print(prompt + '\r');
+      out.flush();
+    }
   }
 
   void say(String... lines) {
@@ -248,9 +261,7 @@ final class Screen implements AutoCloseable {
     String last = lines.get(lines.size() - 1) + " ";
     say(lines.subList(0, lines.size() - 1));
     if (terminal == null && keys) {
-      // To be seen at once. Whoever reads the line writes it again in its place.
-      out.print(last + '\r');
-      out.flush();
+      announce(last);
     }
     LineReader reader = reader(words);
     try {

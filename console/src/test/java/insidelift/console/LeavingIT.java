@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.console.Visitor.Point;
 import java.nio.file.Path;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Execution;
 import org.junit.jupiter.api.parallel.ExecutionMode;
@@ -67,7 +67,7 @@ class LeavingIT {
     }
   }
 
-  @Test
+  @RepeatedTest(8)
   void controlCLeavesWithOneLineBeforeTheTerminalIsOpenToo() {
     try (Paddock paddock = Paddock.in(data).start()) {
       while (!paddock.raw().contains("Insidelift") && !paddock.ended()) {
