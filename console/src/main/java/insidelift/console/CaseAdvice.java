@@ -28,7 +28,7 @@ import java.util.Optional;
  * @param log the user's own log; null if it has no say
  */
 record CaseAdvice(
-    String file, boolean json, UnitsOption units, OverlayOption overlay, AdviceWithLog.Source log) {
+    String file, boolean json, Units units, OverlayOption overlay, AdviceWithLog.Source log) {
 
   /**
    * What to do for words that name a case file and say nothing else but {@code --json}. Scripts ask
@@ -44,7 +44,12 @@ record CaseAdvice(
     boolean json = words.remove("--json");
     return words.size() == 1 && isFile(words.get(0))
         ? Optional.of(
-            new CaseAdvice(words.get(0), json, new UnitsOption(), new OverlayOption(), null))
+            new CaseAdvice(
+                words.get(0),
+                json,
+                json ? Units.METRIC : Habits.units(),
+                new OverlayOption(),
+                null))
         : Optional.empty();
   }
 
@@ -58,7 +63,7 @@ record CaseAdvice(
    * @return the code to exit with
    */
   int print(PrintWriter out, PrintWriter err) throws IOException {
-    AdvisorLoader loader = AdvisorLoader.now(json ? Units.METRIC : units.chosen());
+    AdvisorLoader loader = AdvisorLoader.now(json ? Units.METRIC : units);
     String name = file.equals("-") ? "standard input" : Printable.shown(file, 200);
     Situation situation;
     try {

@@ -64,14 +64,18 @@ final class Consultation {
   /** Holds one consultation, or as many as are wanted, and returns the exit code. */
   static int start(PrintWriter out, Path folder, Units units) {
     // Opening a terminal takes as long as reading the words.
-    CompletableFuture<AdvisorLoader> words =
-        CompletableFuture.supplyAsync(() -> AdvisorLoader.later(units));
+    CompletableFuture<AdvisorLoader> words = words(units);
     try (Screen screen = Screen.open(System.getenv())) {
       return hold(screen, folder, words, units);
     } catch (IOException | UncheckedIOException e) {
       out.println("insidelift: the terminal cannot be opened");
       return Insidelift.FAILED;
     }
+  }
+
+  /** The words of a consultation, read in the background. */
+  static CompletableFuture<AdvisorLoader> words(Units units) {
+    return CompletableFuture.supplyAsync(() -> AdvisorLoader.later(units));
   }
 
   /** The same on a screen that is open. */

@@ -1,5 +1,6 @@
 package insidelift.console;
 
+import insidelift.engine.units.Units;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +21,11 @@ enum Habits {
 
   Habits(String variable) {
     this.variable = variable;
+  }
+
+  /** The units that are usual in the user's country. */
+  static Units units() {
+    return Units.ofRegion(MEASURES.region());
   }
 
   /** The country's two letters, or nothing where none is named. */

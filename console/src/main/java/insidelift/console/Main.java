@@ -46,8 +46,7 @@ public final class Main {
   static int run(String... args) {
     if (args.length == 0) {
       // Without a word to understand, the first question need not wait for whoever understands it.
-      return consult(
-          Outputs.writer(System.out), Outputs.writer(System.err), new UnitsOption().chosen());
+      return consult(Outputs.writer(System.out), Outputs.writer(System.err), Habits.units());
     }
     if (!List.of(args).contains("-")) {
       // Whoever types into standard input is not waiting.

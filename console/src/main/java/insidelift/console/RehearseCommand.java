@@ -1,11 +1,12 @@
 package insidelift.console;
 
 import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.AdvisorLoader;
 import insidelift.engine.consultation.Session;
+import insidelift.engine.logbook.DataFolder;
 import insidelift.engine.logbook.DemoSeason;
 import insidelift.engine.logbook.LogTables;
 import insidelift.engine.logbook.Logbook;
+import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.units.Units;
 import insidelift.shared.advice.Advice;
 import java.io.IOException;
@@ -16,7 +17,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
 
 /**
@@ -35,7 +35,8 @@ final class RehearseCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     TerminalLibrary.rehearse();
-    new UnitsOption().chosen();
+    Habits.units();
+    lookForTheFolder();
     adviseForAFile();
     consult("\r\r", true);
     consult("\r", false);
@@ -56,15 +57,19 @@ final class RehearseCommand implements Callable<Integer> {
     return 0;
   }
 
+  private static void lookForTheFolder() {
+    try {
+      DataFolder.find();
+    } catch (LogbookProblem e) {
+      // Whoever really needs it says so.
+    }
+  }
+
   /** From the greeting to a question that nobody answers. */
   private static void consult(String pressed, boolean keys) throws IOException {
     Path folder = Files.createTempDirectory("insidelift");
     try (Screen screen = Screen.rehearsed(pressed, keys)) {
-      Consultation.hold(
-          screen,
-          folder,
-          CompletableFuture.supplyAsync(() -> AdvisorLoader.later(Units.METRIC)),
-          Units.METRIC);
+      Consultation.hold(screen, folder, Consultation.words(Units.METRIC), Units.METRIC);
     } finally {
       Files.deleteIfExists(folder.resolve("open-consultation.json"));
       Files.deleteIfExists(folder);

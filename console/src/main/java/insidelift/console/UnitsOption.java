@@ -41,6 +41,6 @@ final class UnitsOption {
         }
       }
     }
-    return Units.ofRegion(Habits.MEASURES.region());
+    return Habits.units();
   }
 }
