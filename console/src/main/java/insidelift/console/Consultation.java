@@ -11,7 +11,6 @@ import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.situation.Situation;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -67,7 +66,7 @@ final class Consultation {
     CompletableFuture<AdvisorLoader> words = words(units);
     try (Screen screen = Screen.open(System.getenv())) {
       return hold(screen, folder, words, units);
-    } catch (IOException | UncheckedIOException e) {
+    } catch (IOException | Screen.NoTerminal e) {
       out.println("insidelift: the terminal cannot be opened");
       return Insidelift.FAILED;
     }

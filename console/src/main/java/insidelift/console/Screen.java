@@ -42,6 +42,15 @@ final class Screen implements AutoCloseable {
     Terminal open() throws IOException;
   }
 
+  /** There is no terminal to be had after all. */
+  static final class NoTerminal extends UncheckedIOException {
+    private static final long serialVersionUID = 1;
+
+    NoTerminal(IOException cause) {
+      super(cause);
+    }
+  }
+
   private final Way way;
   private final boolean accessible;
   private final Size told;
@@ -154,13 +163,13 @@ final class Screen implements AutoCloseable {
   /**
    * The terminal, opened if it was not.
    *
-   * @throws UncheckedIOException if there is none to be had
+   * @throws NoTerminal if there is none to be had
    */
   Terminal terminal() {
     try {
       return opened();
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      throw new NoTerminal(e);
     }
   }
 
