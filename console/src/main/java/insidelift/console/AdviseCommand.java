@@ -53,7 +53,7 @@ final class AdviseCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     AdviceWithLog.Source source = log || demo ? this::ownLog : null;
-    return new CaseAdvice(file, json, units.chosen(), overlay, source)
+    return new CaseAdvice(file, json, units::chosen, overlay, source)
         .print(spec.commandLine().getOut(), spec.commandLine().getErr());
   }
 

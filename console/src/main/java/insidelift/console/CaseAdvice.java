@@ -17,6 +17,7 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Reads a case file and prints the advice for it.
@@ -28,7 +29,11 @@ import java.util.Optional;
  * @param log the user's own log; null if it has no say
  */
 record CaseAdvice(
-    String file, boolean json, Units units, OverlayOption overlay, AdviceWithLog.Source log) {
+    String file,
+    boolean json,
+    Supplier<Units> units,
+    OverlayOption overlay,
+    AdviceWithLog.Source log) {
 
   /**
    * What to do for words that name a case file and say nothing else but {@code --json}. Scripts ask
@@ -43,13 +48,7 @@ record CaseAdvice(
     }
     boolean json = words.remove("--json");
     return words.size() == 1 && isFile(words.get(0))
-        ? Optional.of(
-            new CaseAdvice(
-                words.get(0),
-                json,
-                json ? Units.METRIC : Habits.units(),
-                new OverlayOption(),
-                null))
+        ? Optional.of(new CaseAdvice(words.get(0), json, Habits::units, new OverlayOption(), null))
         : Optional.empty();
   }
 
@@ -63,7 +62,7 @@ record CaseAdvice(
    * @return the code to exit with
    */
   int print(PrintWriter out, PrintWriter err) throws IOException {
-    AdvisorLoader loader = AdvisorLoader.now(json ? Units.METRIC : units);
+    AdvisorLoader loader = AdvisorLoader.now(json ? Units.METRIC : units.get());
     String name = file.equals("-") ? "standard input" : Printable.shown(file, 200);
     Situation situation;
     try {

@@ -77,7 +77,7 @@ final class Consultation {
     return CompletableFuture.supplyAsync(() -> AdvisorLoader.later(units));
   }
 
-  /** The same on a screen that is open. */
+  /** The same on a given screen. */
   static int hold(Screen screen, Path folder, CompletableFuture<AdvisorLoader> words, Units units) {
     screen.onLeaving(() -> screen.say("Left. Your answers are kept."));
     screen.say(introduction(screen.width()));

@@ -70,10 +70,7 @@ class LeavingIT {
   @RepeatedTest(8)
   void controlCLeavesWithOneLineBeforeTheTerminalIsOpenToo() {
     try (Paddock paddock = Paddock.in(data).start()) {
-      while (!paddock.raw().contains("Insidelift") && !paddock.ended()) {
-        Thread.onSpinWait();
-      }
-      paddock.type(Paddock.CTRL_C);
+      paddock.waitForTheFirst("Insidelift").type(Paddock.CTRL_C);
       assertThat(paddock.exit()).isEqualTo(130);
       assertLeftWithOneLine(paddock);
     }

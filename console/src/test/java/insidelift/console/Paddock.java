@@ -196,15 +196,24 @@ final class Paddock implements AutoCloseable {
     return waitUntil("\"" + text + "\"", paddock -> String.join("\n", all()).contains(text));
   }
 
+  /** Waits until a text has been written, whatever is still being written behind it. */
+  Paddock waitForTheFirst(String text) {
+    return waitUntil("\"" + text + "\"", paddock -> raw().contains(text), false);
+  }
+
   /** Waits until the screen is quiet and looks as wanted. */
   Paddock waitUntil(String what, Predicate<Paddock> wanted) {
+    return waitUntil(what, wanted, true);
+  }
+
+  private Paddock waitUntil(String what, Predicate<Paddock> wanted, boolean quiet) {
     long end = System.nanoTime() + PATIENCE_MS * 1_000_000;
-    while (!(quiet() && wanted.test(this))) {
+    while (!((!quiet || quiet()) && wanted.test(this))) {
       if (System.nanoTime() > end) {
         throw new AssertionError(
             "waited in vain for " + what + "; the screen was:\n" + String.join("\n", all()));
       }
-      pause(10);
+      pause(quiet ? 10 : 1);
     }
     return this;
   }

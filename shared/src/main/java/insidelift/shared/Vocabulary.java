@@ -111,9 +111,9 @@ public final class Vocabulary {
             .flatMap(known -> known.value(value))
             .orElseThrow(
                 () -> new IllegalArgumentException("no such answer: " + question + ": " + value));
-    Answer answer = new Answer(question, value, word.complaint());
-    answers.computeIfAbsent(question, first -> new ConcurrentHashMap<>()).put(value, answer);
-    return answer;
+    return answers
+        .computeIfAbsent(question, first -> new ConcurrentHashMap<>())
+        .computeIfAbsent(value, first -> new Answer(question, value, word.complaint()));
   }
 
   /**

@@ -36,7 +36,7 @@ public final class OpenQuestions {
   private final Consistent consistent;
 
   /** What was asked about last: an advice that is rehearsed is asked about twice. */
-  private volatile Ranking last = new Ranking(Situation.UNKNOWN, null);
+  private volatile Ranking last;
 
   private record Ranking(Situation situation, List<Question> questions) {}
 
@@ -55,7 +55,7 @@ public final class OpenQuestions {
   @SuppressWarnings("ReferenceEquality") // Comparing two situations would take as long.
   public List<Question> ranked(Situation situation) {
     Ranking known = last;
-    if (known.questions() == null || known.situation() != situation) {
+    if (known == null || known.situation() != situation) {
       known = new Ranking(situation, ranking(situation));
       last = known;
     }

@@ -37,17 +37,21 @@ final class LoadModel {
 
   private final double steerDeg;
   private final double lateralG;
-  private final double[] stiffness;
-  private final double[] wheelHeight;
+
+  /** N/mm, by corner. */
+  final double[] stiffness;
+
+  /** The lowest point of each wheel against straight ahead, mm, negative down. */
+  final double[] wheelHeight;
 
   /** The work of gravity and of the lateral load per mm of each corner, N. */
-  private final double[] push;
+  final double[] push;
 
   /** Twist of the frame per mm of each corner, rad. */
-  private final double[] twist;
+  final double[] twist;
 
   /** N·mm per rad. */
-  private final double twistStiffness;
+  final double twistStiffness;
 
   LoadModel(KartGeometry kart, double steerDeg, double lateralG) {
     this.steerDeg = steerDeg;
@@ -153,26 +157,6 @@ final class LoadModel {
     double least = Math.max(unloads(FRONT_INNER), unloads(REAR_OUTER));
     double most = Math.min(unloads(FRONT_OUTER), unloads(REAR_INNER));
     return Math.max(least, Math.min(most, momentWithAllDown()));
-  }
-
-  double[] stiffness() {
-    return stiffness.clone();
-  }
-
-  double[] wheelHeight() {
-    return wheelHeight.clone();
-  }
-
-  double[] push() {
-    return push.clone();
-  }
-
-  double[] twist() {
-    return twist.clone();
-  }
-
-  double twistStiffness() {
-    return twistStiffness;
   }
 
   /** The heights of the corners of the frame above the ground, mm. */

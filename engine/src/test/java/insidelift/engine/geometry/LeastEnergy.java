@@ -15,8 +15,8 @@ import org.hipparchus.optim.nonlinear.scalar.gradient.NonLinearConjugateGradient
 import org.hipparchus.optim.nonlinear.scalar.gradient.NonLinearConjugateGradientOptimizer.Formula;
 
 /**
- * The same kart on the ground as Hipparchus finds it, by conjugate gradients (Polak and
- * Ribi\u00e8re) on the potential energy, without a thought about which wheels stand.
+ * The same kart on the ground as Hipparchus finds it, by conjugate gradients (Polak and Ribière) on
+ * the potential energy, without a thought about which wheels stand.
  */
 final class LeastEnergy {
 
@@ -34,14 +34,14 @@ final class LeastEnergy {
   private final double twistStiffness;
 
   LeastEnergy(LoadModel kart) {
-    stiffness = kart.stiffness();
-    wheelHeight = kart.wheelHeight();
-    push = kart.push();
-    twist = kart.twist();
-    twistStiffness = kart.twistStiffness();
+    stiffness = kart.stiffness;
+    wheelHeight = kart.wheelHeight;
+    push = kart.push;
+    twist = kart.twist;
+    twistStiffness = kart.twistStiffness;
   }
 
-  /** The energy, N\u00b7mm, apart from a constant. */
+  /** The energy, N·mm, apart from a constant. */
   double value(double[] corners) {
     double angle = twistRad(corners);
     double energy = twistStiffness * angle * angle / 2;

@@ -76,7 +76,8 @@ class LoadModelTest {
     for (int i = 0; i < 300; i++) {
       KartGeometry kart = Karts.any(random);
       double lateralG = 0.95 * Math.min(3, kart.tipsOverAtG()) * random.nextDouble();
-      LoadModel model = new LoadModel(kart, 45 * random.nextDouble(), lateralG);
+      double steer = 45 * random.nextDouble();
+      LoadModel model = new LoadModel(kart, steer, lateralG);
       LeastEnergy energy = new LeastEnergy(model);
       double[] found = energy.corners();
 
@@ -85,7 +86,7 @@ class LoadModelTest {
       for (int corner = 0; corner < LoadModel.CORNERS; corner++) {
         assertThat(model.corners()[corner]).isCloseTo(found[corner], within(0.01));
       }
-      if (LoadModel.loads(kart, 45 * random.nextDouble(), lateralG).rearInnerLiftMm() > 0) {
+      if (LoadModel.loads(kart, steer, lateralG).rearInnerLiftMm() > 0) {
         lifted++;
       }
     }
