@@ -3,12 +3,6 @@ package insidelift.rules;
 import insidelift.shared.ShippedJson;
 import insidelift.shared.index.RuleIndex;
 import insidelift.shared.index.RuleIndex.IndexedRule;
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -16,9 +10,6 @@ import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.drools.core.impl.RuleBaseFactory;
-import org.drools.model.Model;
-import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
 import org.kie.api.definition.rule.Rule;
 import org.kie.api.runtime.KieSession;
@@ -34,7 +25,6 @@ import org.kie.api.runtime.KieSessionsPool;
  */
 public final class RuleBase {
 
-  private static final String MODELS = "/META-INF/kie/insidelift/insidelift-rules/drools-model";
   private static final String INDEX = "/META-INF/insidelift/rule-index.json";
 
   private final KieBase base;
@@ -57,14 +47,7 @@ public final class RuleBase {
    * @throws IllegalStateException if the build holds no compiled rules
    */
   public static RuleBase load() {
-    RuleBase loaded =
-        of(
-            KieBaseBuilder.createKieBaseFromModel(
-                models(), RuleBaseFactory.newKnowledgeBaseConfiguration()));
-    if (loaded.size() == 0) {
-      throw new IllegalStateException("this build holds no compiled rules: build it again");
-    }
-    return loaded;
+    return of(CompiledRules.of(RuleBase.class.getPackageName()));
   }
 
   /** A rule base over rules that were compiled elsewhere, for comparison. */
@@ -137,27 +120,5 @@ public final class RuleBase {
 
   private static final class Shipped {
     static final RuleIndex INDEX = RuleIndex.of(ShippedJson.read(RuleBase.class, RuleBase.INDEX));
-  }
-
-  private static List<Model> models() {
-    List<Model> models = new ArrayList<>();
-    try (InputStream in = RuleBase.class.getResourceAsStream(MODELS)) {
-      if (in == null) {
-        return models;
-      }
-      BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
-      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-        // The file opens with a line "Drools-Model-Version:…"; every other line names a class.
-        if (!line.isBlank() && !line.contains(":")) {
-          models.add(
-              Class.forName(line.trim()).asSubclass(Model.class).getConstructor().newInstance());
-        }
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException("the compiled rules cannot be read", e);
-    } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException("the compiled rules cannot be entered", e);
-    }
-    return models;
   }
 }

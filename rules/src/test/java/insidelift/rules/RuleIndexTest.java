@@ -29,7 +29,7 @@ class RuleIndexTest {
   private static List<Place> places() throws IOException {
     List<Place> places = new ArrayList<>();
     try (Stream<Path> files = Files.list(FILES)) {
-      for (Path file : files.sorted().toList()) {
+      for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
         String family = file.getFileName().toString().replace(".drl", "");
         List<String> lines = Files.readAllLines(file);
         for (int i = 0; i < lines.size(); i++) {

@@ -1,0 +1,12 @@
+package insidelift.rules.weigh;
+
+/**
+ * What the answers come to on one finding.
+ *
+ * @param finding its id
+ * @param weight the sum of what speaks for it, a quarter of a deciban each; above zero
+ * @param on what a claim must be about to bear on it: itself, or a part of the corner
+ * @param wants the front bite that it wants there: 1 more, -1 less, 0 neither
+ * @param complaint whether it speaks against leaving the kart as it is
+ */
+public record Found(String finding, int weight, String on, int wants, boolean complaint) {}
