@@ -77,7 +77,8 @@ class RuleIndexTest {
             "order",
             "answers-without-a-move",
             "cautions",
-            "unseen");
+            "unseen",
+            "over-the-day");
   }
 
   @Test

@@ -42,8 +42,10 @@ class VocabularyTest {
           entry("straight-speed", "matches down"),
           entry("hop", "none hops two-wheels"),
           entry("run-phase", "whole-run first-laps builds-up"),
-          entry("front-wear", "even feathered inner-edge outer-edge"),
-          entry("front-temps", "even inner-hot outer-hot middle-hot edges-hot all-hot all-cold"),
+          entry("front-wear", "even feathered inner-edge outer-edge sides-differ"),
+          entry(
+              "front-temps",
+              "even inner-hot outer-hot middle-hot edges-hot all-hot all-cold sides-differ"),
           entry("tyres", "slicks wets"),
           entry("tyre-life", "used fresh worn"),
           entry("pressures", "set unequal not-set"),
@@ -66,6 +68,7 @@ class VocabularyTest {
           entry("worst-phase", "turn-in mid-corner exit"),
           entry("tiring", "no yes"),
           entry("gearbox", "none gears"),
+          entry("setup-for", "dry wet"),
           entry("time-left", "short tight enough"));
 
   private final Vocabulary vocabulary = Vocabulary.load();

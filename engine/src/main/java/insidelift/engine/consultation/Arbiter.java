@@ -193,7 +193,10 @@ final class Arbiter {
       return stay(lever, Kind.CORRECTION, End.NONE, free, List.of(), CONFLICT);
     }
     Direction direction = chosen.get(0).direction();
-    Sized sized = sizer.correction(lever, direction, steps(chosen), mark(chosen));
+    Sized sized =
+        chosen.stream().anyMatch(Wish::undo)
+            ? sizer.undo(lever, direction)
+            : sizer.correction(lever, direction, steps(chosen), mark(chosen));
     if (!sized.moves()) {
       String note = sized.end() == End.MARK ? chosen.get(0).claim() : "limit-range";
       return stay(lever, Kind.CORRECTION, sized.end(), chosen, List.of(), note);

@@ -173,8 +173,16 @@ final class Bounds {
       signature.set(table.lines().size() + 2 + LEVERS.indexOf(asked.lever()));
     }
     signature.set(asked.line());
+    if (aside(asked) == YES) {
+      signature.set(asides() + asked.place());
+    }
     bars(asked, way);
     return true;
+  }
+
+  /** Where the signature says which wishes are set aside: behind all that it says of strengths. */
+  private int asides() {
+    return table.lines().size() + 16 + 64 * table.lines().size();
   }
 
   private boolean moves(Asked asked) {

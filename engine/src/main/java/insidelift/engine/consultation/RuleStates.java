@@ -105,7 +105,9 @@ final class RuleStates {
       changedByFewer[place] = !whole.equals(less);
     } else {
       movable[place] =
-          sizer.correction(asked.lever(), asked.direction(), 1, Optional.empty()).moves();
+          asked.undo()
+              ? sizer.undo(asked.lever(), asked.direction()).moves()
+              : sizer.correction(asked.lever(), asked.direction(), 1, Optional.empty()).moves();
     }
   }
 

@@ -324,6 +324,9 @@ final class Wording {
     } else if (situation.kart().casterFromNeutral().isEmpty()) {
       assumed.add("The caster given is the kart's neutral, since the neutral was not given.");
     }
+    if (!situation.history().isEmpty()) {
+      assumed.add("The runs before (history) are read, but only the last change is weighed yet.");
+    }
     if (alternatives(decided).size() > 1) {
       assumed.add(
           "The other levers stand in the order of their cost, the quickest and safest first; which"

@@ -6,6 +6,8 @@ import insidelift.shared.Degrees;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.Mark;
+import insidelift.shared.situation.Baseline;
+import insidelift.shared.situation.FrontEnd;
 import insidelift.shared.situation.Kart;
 import insidelift.shared.situation.Sides;
 import java.util.Optional;
@@ -23,8 +25,16 @@ public final class Sizer {
     this.kart = kart;
   }
 
-  /** The move that brings a lever to what a state of the track asks for. */
+  /**
+   * The move that brings a lever to what a state of the track asks for: to this kart's own baseline
+   * for it, or where none is recorded to where the trade starts.
+   */
   public Sized target(Lever lever, Column column, boolean fewer) {
+    Baseline own = kart.past().baseline().get(column == Column.DRY ? "dry" : "wet");
+    Optional<Degrees> kept = own == null ? Optional.empty() : at(own.front(), lever);
+    if (kept.isPresent()) {
+      return move(lever, kept.get(), End.ALREADY_THERE);
+    }
     if (lever == Lever.CAMBER) {
       return move(lever, Sizes.camberFor(column), End.ALREADY_THERE);
     }
@@ -60,6 +70,23 @@ public final class Sizer {
     return move(lever, wanted, leastCorrection(lever), End.ALREADY_THERE);
   }
 
+  /**
+   * The move that takes the last change of a lever back: to the reading before it, or where that
+   * was not taken, or lies the other way, one position.
+   */
+  public Sized undo(Lever lever, Direction direction) {
+    return kart.past()
+        .before()
+        .flatMap(front -> at(front, lever))
+        .map(before -> move(lever, before, End.ALREADY_THERE))
+        .filter(exact -> exact.direction() == direction)
+        .orElseGet(() -> correction(lever, direction, 1, Optional.empty()));
+  }
+
+  private static Optional<Degrees> at(FrontEnd front, Lever lever) {
+    return lever == Lever.CAMBER ? front.camber().map(Sides::middle) : front.casterFromNeutral();
+  }
+
   /** The lever where it stands. */
   public Sized stay(Lever lever, End end) {
     return new Sized(Direction.HOLD, Degrees.ZERO, 0, shown(lever, present(lever)), end);
@@ -79,9 +106,7 @@ public final class Sizer {
 
   /** The setting now: camber absolute, caster from neutral. */
   public Degrees present(Lever lever) {
-    return lever == Lever.CAMBER
-        ? kart.camber().map(Sides::middle).orElse(Degrees.ZERO)
-        : kart.casterFromNeutral().orElse(Degrees.ZERO);
+    return at(kart.front(), lever).orElse(Degrees.ZERO);
   }
 
   /** A move that a limit cut short; a kart already past the limit is not moved back to it. */

@@ -8,9 +8,13 @@ import insidelift.shared.Degrees;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.Mark;
+import insidelift.shared.situation.Baseline;
 import insidelift.shared.situation.Eccentrics;
+import insidelift.shared.situation.FrontEnd;
 import insidelift.shared.situation.Kart;
+import insidelift.shared.situation.KartRecord;
 import insidelift.shared.situation.Sides;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -63,6 +67,53 @@ class SizerTest {
     moves(sized, Direction.HOLD, 0, 0);
     assertThat(sized.end()).isEqualTo(end);
     assertThat(sized.moves()).isFalse();
+  }
+
+  private static Kart knowing(Kart kart, FrontEnd before, Map<String, Baseline> baseline) {
+    return new Kart(
+        kart.camber(),
+        kart.caster(),
+        kart.absolute(),
+        kart.neutral(),
+        kart.eccentrics(),
+        kart.geometry(),
+        new KartRecord(Optional.ofNullable(before), baseline));
+  }
+
+  @Test
+  void anUndoGoesBackToTheReadingBefore() {
+    Kart twoPositions = knowing(kart(0.5, 2.5), kart(0.5, 0.5).front(), Map.of());
+    moves(new Sizer(twoPositions).undo(Lever.CASTER, Direction.LESS), Direction.LESS, 2, 2);
+  }
+
+  @Test
+  void anUndoWithoutThatReadingGoesOnePositionBack() {
+    moves(new Sizer(kart(0, 2)).undo(Lever.CASTER, Direction.LESS), Direction.LESS, 1, 1);
+    Kart camberOnly =
+        knowing(
+            kart(0, 2),
+            new FrontEnd(kart(1, 0).camber(), Optional.empty(), false, Optional.empty()),
+            Map.of());
+    moves(new Sizer(camberOnly).undo(Lever.CASTER, Direction.LESS), Direction.LESS, 1, 1);
+  }
+
+  @Test
+  void aReadingBeforeThatLiesTheOtherWayIsNotBelieved() {
+    Kart odd = knowing(kart(0, 2), kart(0, 3).front(), Map.of());
+    moves(new Sizer(odd).undo(Lever.CASTER, Direction.LESS), Direction.LESS, 1, 1);
+  }
+
+  @Test
+  void theKartsOwnBaselineComesBeforeTheTable() {
+    Map<String, Baseline> own =
+        Map.of(
+            "wet", new Baseline(kart(1.5, 1).front(), Optional.empty()),
+            "dry", new Baseline(kart(0.5, -1).front(), Optional.empty()));
+    Kart kart = knowing(kart(0, 0), null, own);
+    moves(target(kart, Lever.CAMBER, Column.WET), Direction.MORE, 1.5, 3);
+    moves(target(kart, Lever.CASTER, Column.STANDING), Direction.MORE, 1, 1);
+    moves(target(kart, Lever.CAMBER, Column.DRY), Direction.MORE, 0.5, 1);
+    moves(target(kart, Lever.CASTER, Column.DRY), Direction.LESS, 1, 1);
   }
 
   @Test

@@ -124,7 +124,7 @@ class DrillTest {
     decide(drill, "front-weak", Lever.CAMBER, Direction.MORE, 0.5);
     assertThat(judged(drill).safety()).isEqualTo(Safety.LUCKY);
     assertThat(judged(drill).economy()).isZero();
-    assertThat(judged(drill).leftOut()).startsWith("look", "water");
+    assertThat(judged(drill).leftOut()).startsWith("look", "time-left");
   }
 
   @Test
@@ -166,8 +166,8 @@ class DrillTest {
     assertThat(drill.hint()).isEqualTo("Look next at the kart itself, before anything else.");
     assertThat(drill.hint()).isEqualTo("Look the kart over: a fault comes before any lever.");
     drill.look();
-    assertThat(drill.hint()).isEqualTo("Look next at the track.");
-    drill.ask("water");
+    assertThat(drill.hint()).isEqualTo("Look next at the time that is left.");
+    drill.ask("time-left");
     Judgement judged = judged(drill);
     assertThat(judged.hints()).isEqualTo(3);
     assertThat(judged.questions().get(0).worth()).isZero();

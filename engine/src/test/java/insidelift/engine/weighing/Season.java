@@ -62,7 +62,7 @@ final class Season {
       if (world.good(stand, water)) {
         outcome.roundsToGood = Math.min(outcome.roundsToGood, round - 1);
       }
-      Map<String, String> answers = told(water, before, changed, undone);
+      Map<String, String> answers = told(water, before, changed);
       int minutes = hurried && chance.nextInt(4) == 0 ? 10 : 60;
       Report report =
           new Report(answers, stand, before, Map.copyOf(baseline), List.copyOf(history), minutes);
@@ -149,7 +149,7 @@ final class Season {
         : (to.caster() > from.caster() ? "caster-more" : "caster-less");
   }
 
-  private Map<String, String> told(boolean water, Stand before, String changed, boolean undone) {
+  private Map<String, String> told(boolean water, Stand before, String changed) {
     Map<String, String> answers = new LinkedHashMap<>();
     boolean lies = chance.nextDouble() < wrong;
     answers.put("water", water ? "wet" : "dry");
@@ -181,9 +181,6 @@ final class Season {
       double gained = world.off(before, water) - world.off(stand, water);
       String effect = gained > 0.5 ? "better" : gained < -0.5 ? "worse" : "same";
       answers.put("last-effect", lies ? other(effect, "better", "same", "worse") : effect);
-      if (undone) {
-        answers.put("undone", "yes");
-      }
     }
     return answers;
   }

@@ -13,7 +13,7 @@ import org.kie.api.definition.rule.Rule;
  *     {@code exit}
  * @param strength 1 slightly, 2 clearly, 3 strongly; negative takes away
  * @param credence how far that camp is believed, in per cent
- * @param camp the camp of a dispute; {@code none} where nobody disputes it
+ * @param camp the camp of a dispute, or the word none where nobody disputes it
  */
 public record Claim(
     String rule,

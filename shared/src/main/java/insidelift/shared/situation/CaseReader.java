@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Reads case files. It accepts only what the vocabulary knows and refuses the rest in one sentence
@@ -27,10 +28,11 @@ public final class CaseReader {
   /** The version of the case file that this build reads and writes. */
   public static final int SCHEMA = 1;
 
-  private static final Set<String> TOP = Set.of("schema", "answers", "kart");
-  private static final Set<String> KART = Set.of("camber", "caster", "eccentrics", "geometry");
-  private static final Set<String> SIDES = Set.of("left", "right");
-  private static final Set<String> CASTER = Set.of("left", "right", "reference", "neutral");
+  private static final Set<String> TOP = Set.of("schema", "answers", "kart", "history");
+  private static final Set<String> KART =
+      Stream.concat(
+              Stream.of("camber", "caster", "eccentrics", "geometry"), PastReader.KART.stream())
+          .collect(Collectors.toUnmodifiableSet());
   private static final Set<String> PER_POSITION = Set.of("camberPerPosition", "casterPerPosition");
   private static final Set<String> WASHERS =
       Set.of(
@@ -45,17 +47,13 @@ public final class CaseReader {
   private static final String NOW = "now";
   private static final Set<String> EDGES = Set.of("inner", "middle", "outer");
 
-  /** Camber beyond this is a typing error: ten times what a kart runs (common practice). */
-  private static final double CAMBER_MAX = 10;
-
-  /** Caster beyond this is a typing error: published baselines end a little over 20 degrees. */
-  private static final double CASTER_MAX = 40;
-
   private final Vocabulary vocabulary;
+  private final PastReader past;
 
   /** A reader of files in the words of a vocabulary. */
   public CaseReader(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
+    this.past = new PastReader(vocabulary);
   }
 
   /**
@@ -93,6 +91,10 @@ public final class CaseReader {
       known = known.with(kart(kart.get()));
       checkReadings(known);
     }
+    Optional<JsonPlace> history = file.at("history");
+    if (history.isPresent()) {
+      known = known.after(past.history(history.get()));
+    }
     return known;
   }
 
@@ -121,7 +123,7 @@ public final class CaseReader {
         NumberAnswer range = number.get();
         numbers.put(key, place.number(range.min(), range.max(), range.unit()));
       } else if (key.equals("front-temps") && place.node().isObject()) {
-        temperatures(place).ifPresent(pattern -> words.put(key, pattern));
+        words.put(key, temperatures(place));
       } else {
         words.put(key, value(vocabulary.question(key).orElseThrow(), place));
       }
@@ -194,8 +196,8 @@ public final class CaseReader {
     return new Situation(words, kept, Kart.UNKNOWN, declined);
   }
 
-  private static Optional<String> temperatures(JsonPlace place) throws CaseProblem {
-    place.object(SIDES);
+  private static String temperatures(JsonPlace place) throws CaseProblem {
+    place.object(FrontEndReader.SIDES);
     return EdgeTemperatures.pattern(edges(place.need("left")), edges(place.need("right")));
   }
 
@@ -209,59 +211,22 @@ public final class CaseReader {
     return place.number(-20, 200, "degrees Celsius");
   }
 
-  private static Kart kart(JsonPlace kart) throws CaseProblem {
+  private Kart kart(JsonPlace kart) throws CaseProblem {
     kart.object(KART);
-    Optional<JsonPlace> camber = kart.at("camber");
-    Optional<JsonPlace> caster = kart.at("caster");
+    FrontEnd front = FrontEndReader.read(kart);
     Optional<JsonPlace> geometry = kart.at("geometry");
-    boolean absolute = false;
-    Optional<Degrees> neutral = Optional.empty();
-    Sides casterSides = null;
-    if (caster.isPresent()) {
-      caster.get().object(CASTER);
-      absolute = reference(caster.get());
-      Optional<JsonPlace> zero = caster.get().at("neutral");
-      if (zero.isPresent()) {
-        neutral = Optional.of(degrees(zero.get(), CASTER_MAX));
-      }
-      casterSides = sides(caster.get(), CASTER_MAX);
-    }
-    Sides camberSides = camber.isPresent() ? sides(camber.get().object(SIDES), CAMBER_MAX) : null;
     if (geometry.isPresent() && !geometry.get().node().isObject()) {
       throw geometry.get().problem("this must be an object in braces");
     }
     Optional<JsonPlace> eccentrics = kart.at("eccentrics");
     return new Kart(
-        Optional.ofNullable(camberSides),
-        Optional.ofNullable(casterSides),
-        absolute,
-        neutral,
+        front.camber(),
+        front.caster(),
+        front.absolute(),
+        front.neutral(),
         eccentrics.isPresent() ? eccentrics(eccentrics.get()) : Eccentrics.UNKNOWN,
-        geometry.map(JsonPlace::node).map(JsonNode::deepCopy));
-  }
-
-  private static boolean reference(JsonPlace caster) throws CaseProblem {
-    Optional<JsonPlace> reference = caster.at("reference");
-    if (reference.isEmpty()) {
-      return false;
-    }
-    String word = reference.get().word();
-    return switch (word) {
-      case "neutral" -> false;
-      case "absolute" -> true;
-      default ->
-          throw reference
-              .get()
-              .problem(Printable.quoted(word) + " is not one of neutral, absolute");
-    };
-  }
-
-  private static Sides sides(JsonPlace pair, double max) throws CaseProblem {
-    return new Sides(degrees(pair.need("left"), max), degrees(pair.need("right"), max));
-  }
-
-  private static Degrees degrees(JsonPlace place, double max) throws CaseProblem {
-    return Degrees.of(place.number(-max, max, "degrees"));
+        geometry.map(JsonPlace::node).map(JsonNode::deepCopy),
+        past.kart(kart));
   }
 
   private static Eccentrics eccentrics(JsonPlace place) throws CaseProblem {

@@ -32,6 +32,9 @@ public final class CaseWriter {
     if (!kart.equals(Kart.UNKNOWN)) {
       kart(kart, file.putObject("kart"));
     }
+    if (!situation.history().isEmpty()) {
+      PastWriter.history(situation.history(), file.putArray("history"));
+    }
     try {
       return MAPPER.writeValueAsString(file);
     } catch (JsonProcessingException e) {
@@ -51,15 +54,7 @@ public final class CaseWriter {
   }
 
   private static void kart(Kart kart, ObjectNode node) {
-    kart.camber().ifPresent(camber -> sides(camber, node.putObject("camber")));
-    kart.caster()
-        .ifPresent(
-            caster -> {
-              ObjectNode sides = node.putObject("caster");
-              sides(caster, sides);
-              sides.put("reference", kart.absolute() ? "absolute" : "neutral");
-              kart.neutral().ifPresent(neutral -> sides.put("neutral", neutral.value()));
-            });
+    PastWriter.front(kart.front(), node);
     Eccentrics eccentrics = kart.eccentrics();
     if (!eccentrics.equals(Eccentrics.UNKNOWN)) {
       ObjectNode steps = node.putObject("eccentrics");
@@ -73,10 +68,7 @@ public final class CaseWriter {
       }
     }
     kart.geometry().ifPresent(geometry -> node.set("geometry", geometry));
-  }
-
-  private static void sides(Sides sides, ObjectNode node) {
-    node.put("left", sides.left().value()).put("right", sides.right().value());
+    PastWriter.kart(kart.past(), node);
   }
 
   private static void put(ObjectNode node, String key, Degrees degrees) {

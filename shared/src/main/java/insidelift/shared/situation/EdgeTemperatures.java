@@ -1,7 +1,5 @@
 package insidelift.shared.situation;
 
-import java.util.Optional;
-
 /**
  * Tread temperatures of one front tyre in degrees Celsius.
  *
@@ -32,10 +30,11 @@ public record EdgeTemperatures(double inner, double middle, double outer) {
   }
 
   /**
-   * What both front tyres show together: a pattern counts only where both show it. All-hot and
-   * all-cold need a tyre maker's window, so they are never read off numbers.
+   * What both front tyres show together: a pattern counts only where both show it, and otherwise
+   * that they differ is what they show. All-hot and all-cold need a tyre maker's window, so they
+   * are never read off numbers.
    */
-  public static Optional<String> pattern(EdgeTemperatures left, EdgeTemperatures right) {
-    return left.pattern().equals(right.pattern()) ? Optional.of(left.pattern()) : Optional.empty();
+  static String pattern(EdgeTemperatures left, EdgeTemperatures right) {
+    return left.pattern().equals(right.pattern()) ? left.pattern() : "sides-differ";
   }
 }

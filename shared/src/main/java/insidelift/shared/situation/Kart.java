@@ -14,6 +14,7 @@ import java.util.Optional;
  *     known
  * @param eccentrics what one position moves
  * @param geometry the kart's geometry as the file has it, if it has any
+ * @param past what is known of it beyond how it stands now
  */
 public record Kart(
     Optional<Sides> camber,
@@ -21,7 +22,19 @@ public record Kart(
     boolean absolute,
     Optional<Degrees> neutral,
     Eccentrics eccentrics,
-    Optional<JsonNode> geometry) {
+    Optional<JsonNode> geometry,
+    KartRecord past) {
+
+  /** A kart without a past. */
+  public Kart(
+      Optional<Sides> camber,
+      Optional<Sides> caster,
+      boolean absolute,
+      Optional<Degrees> neutral,
+      Eccentrics eccentrics,
+      Optional<JsonNode> geometry) {
+    this(camber, caster, absolute, neutral, eccentrics, geometry, KartRecord.NONE);
+  }
 
   /** A kart of which nothing is known. */
   public static final Kart UNKNOWN =
@@ -41,14 +54,17 @@ public record Kart(
         absolute,
         neutral,
         eccentrics,
-        geometry);
+        geometry,
+        past);
+  }
+
+  /** How its front end stands now. */
+  public FrontEnd front() {
+    return new FrontEnd(camber, caster, absolute, neutral);
   }
 
   /** The caster relative to neutral, if it can be told. */
   public Optional<Degrees> casterFromNeutral() {
-    if (!absolute) {
-      return caster.map(Sides::middle);
-    }
-    return caster.flatMap(sides -> neutral.map(zero -> sides.middle().minus(zero)));
+    return front().casterFromNeutral();
   }
 }

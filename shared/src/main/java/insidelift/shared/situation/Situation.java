@@ -15,10 +15,15 @@ import java.util.Set;
  * Everything that is known before advice is given: the answers, by question, and the kart. A
  * question that is not in the map is unknown. Numbers that were given (power in kW, minutes left)
  * are kept by question beside the words they count as. The questions that were answered with
- * "unknown" are kept too: they say nothing, but they need not be asked again.
+ * "unknown" are kept too: they say nothing, but they need not be asked again. The runs before are
+ * the newest {@link Driven#KEPT} at most, newest last.
  */
 public record Situation(
-    Map<String, String> answers, Map<String, Double> numbers, Kart kart, Set<String> declined) {
+    Map<String, String> answers,
+    Map<String, Double> numbers,
+    Kart kart,
+    Set<String> declined,
+    List<Driven> history) {
 
   /** Nothing known at all. */
   public static final Situation UNKNOWN = new Situation(Map.of(), Map.of(), Kart.UNKNOWN);
@@ -28,6 +33,13 @@ public record Situation(
     answers = Collections.unmodifiableMap(new LinkedHashMap<>(answers));
     numbers = Collections.unmodifiableMap(new LinkedHashMap<>(numbers));
     declined = Collections.unmodifiableSet(new LinkedHashSet<>(declined));
+    history = List.copyOf(history);
+  }
+
+  /** A situation of which no run before is known. */
+  public Situation(
+      Map<String, String> answers, Map<String, Double> numbers, Kart kart, Set<String> declined) {
+    this(answers, numbers, kart, declined, List.of());
   }
 
   /** A situation in which every question was either answered or not asked. */
@@ -58,7 +70,7 @@ public record Situation(
       changed.put(question, value);
       open.remove(question);
     }
-    return new Situation(changed, left, kart, open);
+    return new Situation(changed, left, kart, open, history);
   }
 
   /** The same situation with a number for a question, as the word it counts as. */
@@ -66,15 +78,20 @@ public record Situation(
     Situation changed = with(question.id(), question.number().valueFor(number));
     Map<String, Double> more = new LinkedHashMap<>(changed.numbers);
     more.put(question.id(), number);
-    return new Situation(changed.answers, more, kart, changed.declined);
+    return new Situation(changed.answers, more, kart, changed.declined, history);
   }
 
   /** The same answers for another kart. */
   public Situation with(Kart other) {
-    return new Situation(answers, numbers, other, declined);
+    return new Situation(answers, numbers, other, declined, history);
   }
 
-  /** The same situation with what another one answers on top; the kart stays. */
+  /** The same situation after other runs. */
+  public Situation after(List<Driven> runs) {
+    return new Situation(answers, numbers, kart, declined, runs);
+  }
+
+  /** The same situation with what another one answers on top; the kart and its runs stay. */
   public Situation over(Situation more) {
     Map<String, String> allAnswers = new LinkedHashMap<>(answers);
     Map<String, Double> allNumbers = new LinkedHashMap<>(numbers);
@@ -86,7 +103,7 @@ public record Situation(
     open.addAll(more.declined);
     allAnswers.putAll(more.answers);
     allNumbers.putAll(more.numbers);
-    return new Situation(allAnswers, allNumbers, kart, open);
+    return new Situation(allAnswers, allNumbers, kart, open, history);
   }
 
   /**

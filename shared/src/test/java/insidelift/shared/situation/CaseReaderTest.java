@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class CaseReaderTest {
 
   private static final Vocabulary VOCABULARY = Vocabulary.load();
-  private static final String KART_KEYS = "camber, caster, eccentrics, geometry";
+  private static final String KART_KEYS = "baseline, before, camber, caster, eccentrics, geometry";
 
   private static Situation read(String text) throws CaseProblem {
     return new CaseReader(VOCABULARY).read(text);
@@ -92,7 +92,7 @@ class CaseReaderTest {
         .hasMessageEndingWith("tyres, water, worst-phase");
     refused(
         "{\"schema\": 1, \"answer\": {}}",
-        "\"answer\" is not a key here; the keys are answers, kart, schema");
+        "\"answer\" is not a key here; the keys are answers, history, kart, schema");
     refused(kart("\"toe\": 1"), "kart: \"toe\" is not a key here; the keys are " + KART_KEYS);
     refused(
         kart("\"camber\": {\"left\": 0, \"right\": 0, \"mid\": 0}"),

@@ -44,9 +44,10 @@ class EdgeTemperaturesTest {
   }
 
   @Test
-  void sidesThatDoNotAgreeAreUnknown() throws Exception {
-    assertThat(read(tyre(65, 62, 60), tyre(60, 62, 65))).isEmpty();
-    assertThat(read(tyre(65, 62, 60), tyre(62, 62, 62))).isEmpty();
+  void sidesThatDoNotAgreeAreAnAnswerOfTheirOwn() throws Exception {
+    assertThat(read(tyre(65, 62, 60), tyre(60, 62, 65))).contains("sides-differ");
+    assertThat(read(tyre(80, 69, 60), tyre(70, 70, 70))).contains("sides-differ");
+    assertThat(read(tyre(80, 69, 60), tyre(70, 67, 65))).contains("inner-hot");
   }
 
   @Test

@@ -117,7 +117,8 @@ class JsonInputTest {
             () -> reader.read("{\"schema\": 1, \"answers\": {\"water\": \"" + evil + "\"}}"))
         .hasMessage("answers.water: \"" + shown + "\" is not one of dry, damp, wet, standing");
     assertThatThrownBy(() -> reader.read("{\"schema\": 1, \"" + evil + "\": 1}"))
-        .hasMessage("\"" + shown + "\" is not a key here; the keys are answers, kart, schema");
+        .hasMessage(
+            "\"" + shown + "\" is not a key here; the keys are answers, history, kart, schema");
     assertThatThrownBy(() -> reader.read("{\"schema\": \"" + evil + "\"}")).message().isPrintable();
     refused(
         "{\"" + evil + "\": 1, \"" + evil + "\": 2}",

@@ -1,0 +1,2 @@
+/** From a situation to the facts that are weighed. */
+package insidelift.engine.weighing;

@@ -1,0 +1,28 @@
+package insidelift.shared.situation;
+
+import insidelift.shared.Degrees;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A run before the one that is told of.
+ *
+ * @param camber the camber of both sides, if measured
+ * @param caster the caster of both sides from the user's own neutral, if measured
+ * @param answers what was said of it: {@code water}, the three parts of the corner, {@code
+ *     last-change} and {@code last-effect}, as far as known
+ * @param undo whether the change before it took back another
+ */
+public record Driven(
+    Optional<Degrees> camber, Optional<Degrees> caster, Map<String, String> answers, boolean undo) {
+
+  /** How many runs are kept: the oldest goes first. */
+  public static final int KEPT = 6;
+
+  /** Takes a copy of the answers, in their order. */
+  public Driven {
+    answers = Collections.unmodifiableMap(new LinkedHashMap<>(answers));
+  }
+}

@@ -1,0 +1,59 @@
+package insidelift.shared.situation;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+
+/** Writes what {@link PastReader} and {@link FrontEndReader} read. */
+final class PastWriter {
+
+  private PastWriter() {}
+
+  static void front(FrontEnd front, ObjectNode node) {
+    front.camber().ifPresent(camber -> sides(camber, node.putObject("camber")));
+    front
+        .caster()
+        .ifPresent(
+            caster -> {
+              ObjectNode sides = node.putObject("caster");
+              sides(caster, sides);
+              sides.put("reference", front.absolute() ? "absolute" : "neutral");
+              front.neutral().ifPresent(neutral -> sides.put("neutral", neutral.value()));
+            });
+  }
+
+  static void kart(KartRecord past, ObjectNode kart) {
+    past.before().ifPresent(before -> front(before, kart.putObject("before")));
+    if (!past.baseline().isEmpty()) {
+      ObjectNode conditions = kart.putObject("baseline");
+      past.baseline()
+          .forEach(
+              (condition, kept) -> {
+                ObjectNode node = conditions.putObject(condition);
+                front(kept.front(), node);
+                kept.toe()
+                    .ifPresent(
+                        toe ->
+                            node.putObject("toe")
+                                .put("left", toe.left())
+                                .put("right", toe.right()));
+              });
+    }
+  }
+
+  static void history(List<Driven> runs, ArrayNode list) {
+    for (Driven run : runs) {
+      ObjectNode node = list.addObject();
+      run.camber().ifPresent(camber -> node.put("camber", camber.value()));
+      run.caster().ifPresent(caster -> node.put("caster", caster.value()));
+      run.answers().forEach((question, value) -> node.put(PastReader.key(question), value));
+      if (run.undo()) {
+        node.put("undo", true);
+      }
+    }
+  }
+
+  private static void sides(Sides sides, ObjectNode node) {
+    node.put("left", sides.left().value()).put("right", sides.right().value());
+  }
+}

@@ -1,0 +1,117 @@
+package insidelift.shared.situation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import insidelift.shared.Degrees;
+import insidelift.shared.Vocabulary;
+import org.junit.jupiter.api.Test;
+
+/** What a case file may tell of before, and the sentence that answers everything else. */
+class PastReaderTest {
+
+  private static final Vocabulary VOCABULARY = Vocabulary.load();
+  private static final String RUN = "{\"camber\": 0.5, \"caster\": 1, \"water\": \"wet\"}";
+
+  private static Situation read(String text) throws CaseProblem {
+    return new CaseReader(VOCABULARY).read("{\"schema\": 1, " + text + "}");
+  }
+
+  private static void refused(String text, String message) {
+    assertThatThrownBy(() -> read(text)).isInstanceOf(CaseProblem.class).hasMessage(message);
+  }
+
+  private static String history(int runs) {
+    return "\"history\": [" + String.join(", ", java.util.Collections.nCopies(runs, RUN)) + "]";
+  }
+
+  @Test
+  void theReadingsBeforeTheLastChangeAreRead() throws Exception {
+    KartRecord past =
+        read("\"kart\": {\"before\": {\"caster\": {\"left\": 2, \"right\": 2}}}").kart().past();
+
+    assertThat(past.before().orElseThrow().casterFromNeutral()).contains(Degrees.of(2));
+    assertThat(past.before().orElseThrow().camber()).isEmpty();
+  }
+
+  @Test
+  void aBaselineHasCamberCasterAndToe() throws Exception {
+    Baseline dry =
+        read("\"kart\": {\"baseline\": {\"dry\": {\"camber\": {\"left\": 0.5, \"right\": 0.5},"
+                + " \"toe\": {\"left\": 20, \"right\": -20}}}}")
+            .kart()
+            .past()
+            .baseline()
+            .get("dry");
+
+    assertThat(dry.front().camber()).contains(Sides.both(Degrees.of(0.5)));
+    assertThat(dry.toe()).contains(new Baseline.Toe(20, -20));
+  }
+
+  @Test
+  void sixRunsBeforeAreReadAndSevenAreNot() throws Exception {
+    assertThat(read(history(6)).history()).hasSize(6);
+    refused(history(7), "history: 7 runs are more than the 6 that are kept: leave the oldest out");
+  }
+
+  @Test
+  void aRunTellsWhereItStoodAndWhatWasSaid() throws Exception {
+    Driven run =
+        read("\"history\": [{\"camber\": 0.5, \"water\": \"dry\", \"turn-in\": \"good\","
+                + " \"changed\": \"caster-more\", \"effect\": \"worse\", \"undo\": true}]")
+            .history()
+            .get(0);
+
+    assertThat(run.camber()).contains(Degrees.of(0.5));
+    assertThat(run.caster()).isEmpty();
+    assertThat(run.answers())
+        .containsEntry("last-change", "caster-more")
+        .containsEntry("last-effect", "worse")
+        .containsEntry("turn-in", "good");
+    assertThat(run.undo()).isTrue();
+  }
+
+  @Test
+  void whatItDoesNotKnowIsRefusedAtItsPlace() {
+    refused("\"history\": 5", "history: this must be a list in brackets");
+    refused(
+        "\"history\": [" + RUN + ", {\"water\": \"soaked\"}]",
+        "history[2].water: \"soaked\" is not one of dry, damp, wet, standing");
+    refused("\"history\": [{\"undo\": \"yes\"}]", "history[1].undo: this must be true or false");
+    refused(
+        "\"history\": [{\"camber\": 11}]", "history[1].camber: 11 is outside -10 to 10 degrees");
+    refused(
+        "\"history\": [{\"feel\": \"good\"}]",
+        "history[1]: \"feel\" is not a key here; the keys are camber, caster, changed, effect, exit,"
+            + " mid-corner, turn-in, undo, water");
+    refused(
+        "\"kart\": {\"baseline\": {\"damp\": {}}}",
+        "kart.baseline: \"damp\" is not a key here; the keys are dry, wet");
+    refused(
+        "\"kart\": {\"baseline\": {\"dry\": {\"toe\": {\"left\": 20.5, \"right\": 0}}}}",
+        "kart.baseline.dry.toe.left: 20.5 is outside -20 to 20 mm");
+    refused(
+        "\"kart\": {\"before\": {\"toe\": {}}}",
+        "kart.before: \"toe\" is not a key here; the keys are camber, caster");
+  }
+
+  @Test
+  void whatIsWrittenIsReadAgain() throws Exception {
+    Situation told =
+        read(
+            "\"answers\": {\"water\": \"dry\"}, \"kart\": {\"camber\": {\"left\": 1, \"right\": 1},"
+                + " \"before\": {\"camber\": {\"left\": 0.5, \"right\": 0.5}, \"caster\": {\"left\":"
+                + " 12, \"right\": 12, \"reference\": \"absolute\", \"neutral\": 11}},"
+                + " \"baseline\": {\"wet\": {\"caster\": {\"left\": 2, \"right\": 2}, \"toe\":"
+                + " {\"left\": 3, \"right\": 3}}}}, \"history\": ["
+                + RUN
+                + ", {\"changed\": \"other\", \"effect\": \"same\", \"undo\": true}]");
+
+    assertThat(new CaseReader(VOCABULARY).read(new CaseWriter(VOCABULARY).write(told)))
+        .isEqualTo(told);
+    assertThat(told.with("turn-in", "good").history()).isEqualTo(told.history());
+    assertThat(told.over(Situation.UNKNOWN).history()).isEqualTo(told.history());
+    assertThat(told.with(told.kart()).history()).isEqualTo(told.history());
+    assertThat(told.kart().with(null, null).past()).isEqualTo(told.kart().past());
+  }
+}
