@@ -4,7 +4,6 @@ import insidelift.engine.consultation.Session;
 import insidelift.engine.units.Units;
 import insidelift.shared.Degrees;
 import insidelift.shared.Lever;
-import insidelift.shared.Vocabulary;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.situation.EdgeTemperatures;
@@ -149,11 +148,11 @@ final class SettingsPage {
     if (interrupted.isPresent()) {
       return interrupted;
     }
-    Optional<String> pattern =
+    String pattern =
         EdgeTemperatures.pattern(
             new EdgeTemperatures(degrees.get(0), degrees.get(1), degrees.get(2)),
             new EdgeTemperatures(degrees.get(3), degrees.get(4), degrees.get(5)));
-    session.answer("front-temps", pattern.orElse(Vocabulary.UNKNOWN));
+    session.answer("front-temps", pattern);
     degrees.clear();
     return Optional.empty();
   }

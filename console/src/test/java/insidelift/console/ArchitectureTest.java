@@ -31,7 +31,8 @@ class ArchitectureTest {
   private static final String RULES = "insidelift.rules..";
   private static final String SHARED = "insidelift.shared..";
 
-  private static final Pattern GENERATED = Pattern.compile(".*/insidelift/rules/P[0-9A-F]{2}/.*");
+  private static final Pattern GENERATED =
+      Pattern.compile(".*/insidelift/rules/(weigh/)?P[0-9A-F]{2}/.*");
 
   /** Everything but tests and what the rule compiler generates: a class for each lambda. */
   private static final JavaClasses CLASSES =
@@ -162,7 +163,7 @@ class ArchitectureTest {
     holds(
         noClasses()
             .that()
-            .doNotHaveFullyQualifiedName("insidelift.rules.RuleBase")
+            .doNotHaveFullyQualifiedName("insidelift.rules.CompiledRules")
             .should()
             .callMethod(Class.class, "forName", String.class));
     // Suspending at Ctrl-Z is a command of two fixed words and the process id.

@@ -34,7 +34,7 @@ public record EdgeTemperatures(double inner, double middle, double outer) {
    * that they differ is what they show. All-hot and all-cold need a tyre maker's window, so they
    * are never read off numbers.
    */
-  static String pattern(EdgeTemperatures left, EdgeTemperatures right) {
+  public static String pattern(EdgeTemperatures left, EdgeTemperatures right) {
     return left.pattern().equals(right.pattern()) ? left.pattern() : "sides-differ";
   }
 }
