@@ -14,7 +14,7 @@ public record Effort(int slice, int strength, int random, int every) {
   public static final Effort QUICK = new Effort(700, 2, 200, 400);
 
   /** Half a minute: what the ordinary build runs. */
-  public static final Effort ORDINARY = new Effort(4_000, 3, 500, 400);
+  public static final Effort ORDINARY = new Effort(10_000, 3, 500, 400);
 
   /** Many minutes: before a release. */
   public static final Effort THOROUGH = new Effort(300_000, 4, 100_000, 500);

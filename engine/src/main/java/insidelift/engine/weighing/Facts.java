@@ -3,6 +3,7 @@ package insidelift.engine.weighing;
 import insidelift.engine.sizing.Sizer;
 import insidelift.engine.sizing.Sizes;
 import insidelift.rules.weigh.End;
+import insidelift.rules.weigh.HeavyAt;
 import insidelift.rules.weigh.Minutes;
 import insidelift.rules.weigh.Setting;
 import insidelift.rules.weigh.Trial;
@@ -192,6 +193,9 @@ public final class Facts {
   private void visits(List<Driven> runs) {
     Visit last = null;
     for (Driven run : runs) {
+      if ("heavy".equals(run.answers().get("steering-weight")) && run.caster().isPresent()) {
+        facts.add(new HeavyAt(positions(run.caster().get())));
+      }
       if (run.camber().isPresent() && run.caster().isPresent()) {
         Visit visit =
             new Visit(

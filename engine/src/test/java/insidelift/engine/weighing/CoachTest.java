@@ -20,8 +20,8 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * What a coach would say, written down from the named sources before it was run. Where sources split,
- * several answers are accepted, and what all of them rule out is named.
+ * What a coach would say, written down from the named sources before it was run. Where sources
+ * split, several answers are accepted, and what all of them rule out is named.
  */
 class CoachTest {
 
@@ -43,8 +43,7 @@ class CoachTest {
     assertThat(NoteBook.open(Units.METRIC).bibliography().keySet())
         .containsAll(List.of(one.get("source").asText().split(", ", -1)));
     Weighed weighed =
-        WEIGHING.weigh(
-            Facts.of(new CaseReader(WORDS).read(one.get("case").toString()), WORDS));
+        WEIGHING.weigh(Facts.of(new CaseReader(WORDS).read(one.get("case").toString()), WORDS));
     List<String> moved =
         weighed.now().stream().map(now -> now.lever() + " " + now.direction()).toList();
     JsonNode expect = one.get("expect");

@@ -106,7 +106,9 @@ final class Season {
     if (report.before() != null && effect != null) {
       outcome.inexactUndos += undo && !to.equals(report.before()) ? 1 : 0;
       boolean back = to.equals(report.before()) && changed.startsWith("ca");
-      outcome.betterReversed += effect.equals("better") && back ? 1 : 0;
+      // The hands come before a good corner: too heavy a steering may be made lighter again.
+      boolean hands = answers.get("steering-weight").equals("heavy");
+      outcome.betterReversed += effect.equals("better") && back && !hands ? 1 : 0;
     }
     int camber = Math.abs(to.camber() - stand.camber());
     int caster = Math.abs(to.caster() - stand.caster());

@@ -40,6 +40,13 @@ class ChoosingTest {
   }
 
   @Test
+  void whatMadeItWorseIsUndoneALaterRunToo() {
+    Told later = told("water dry", "turn-in understeer").at(50, 100);
+    assertThat(later.and(new Trial(0, false, "caster", "more", "worse", 1, "dry", false)).done())
+        .isEqualTo("undo caster less");
+  }
+
+  @Test
   void anUndoIsNotUndone() {
     Told worse = told("water dry", "turn-in understeer").at(0, 100).setting("before", 0, 0);
     assertThat(worse.and(new Trial(0, true, "caster", "more", "worse", 1, "dry", true)).done())
@@ -152,6 +159,11 @@ class ChoosingTest {
   void whatWasGoodInTheLastReportIsDrivenAgain() {
     assertThat(told("water dry", "turn-in understeer", "good-before yes").at(0, 0).done())
         .isEqualTo("again");
+    assertThat(
+            told("water dry", "turn-in good", "good-before yes", "steering-weight heavy")
+                .at(0, 100)
+                .done())
+        .isEqualTo("move caster less");
   }
 
   @Test

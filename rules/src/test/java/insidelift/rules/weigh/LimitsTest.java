@@ -74,4 +74,35 @@ class LimitsTest {
     assertThat(told("exit oversteer").barred("limit.sliding", "caster", "more", "restore"))
         .isFalse();
   }
+
+  @Test
+  void casterThatWasTooHeavyIsNotBroughtBack() {
+    assertThat(
+            told()
+                .at(0, 100)
+                .and(new HeavyAt(200))
+                .barred("limit.heavy-before", "caster", "more", "all"))
+        .isTrue();
+    assertThat(
+            told()
+                .at(0, 0)
+                .and(new HeavyAt(200))
+                .barred("limit.heavy-before", "caster", "more", "all"))
+        .isFalse();
+  }
+
+  @Test
+  void theHandsComeBeforeAGoodCorner() {
+    Trial better = new Trial(0, true, "caster", "more", "better", 1, "dry", false);
+    assertThat(
+            told("steering-weight fine")
+                .and(better)
+                .barred("limit.better", "caster", "less", "move"))
+        .isTrue();
+    assertThat(
+            told("steering-weight heavy")
+                .and(better)
+                .barred("limit.better", "caster", "less", "move"))
+        .isFalse();
+  }
 }

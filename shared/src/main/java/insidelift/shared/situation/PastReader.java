@@ -28,7 +28,14 @@ final class PastReader {
 
   /** The questions that an earlier run answers. */
   private static final Set<String> TOLD =
-      Set.of("water", "turn-in", "mid-corner", "exit", "last-change", "last-effect");
+      Set.of(
+          "water",
+          "turn-in",
+          "mid-corner",
+          "exit",
+          "steering-weight",
+          "last-change",
+          "last-effect");
 
   private final Vocabulary vocabulary;
 

@@ -83,7 +83,7 @@ class PastReaderTest {
     refused(
         "\"history\": [{\"feel\": \"good\"}]",
         "history[1]: \"feel\" is not a key here; the keys are camber, caster, changed, effect, exit,"
-            + " mid-corner, turn-in, undo, water");
+            + " mid-corner, steering-weight, turn-in, undo, water");
     refused(
         "\"kart\": {\"baseline\": {\"damp\": {}}}",
         "kart.baseline: \"damp\" is not a key here; the keys are dry, wet");
