@@ -3,12 +3,10 @@ package insidelift.console;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.logbook.OwnLog;
-import insidelift.shared.Lever;
 import insidelift.shared.advice.Advice;
-import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.situation.Situation;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +15,7 @@ import java.util.List;
  * Advice that the user's own log had a part in.
  *
  * @param advice the advice
- * @param lines what the log said, and what it changed
+ * @param lines what the log said
  */
 record AdviceWithLog(Advice advice, List<String> lines) {
 
@@ -30,23 +28,11 @@ record AdviceWithLog(Advice advice, List<String> lines) {
       throws LogbookProblem {
     OwnLog own = source.read();
     List<String> lines = new ArrayList<>(own.lines(situation, advisor.vocabulary()));
-    Situation filled = own.fill(situation, advisor.vocabulary());
-    Advice advice = advisor.knowing(own).advise(filled);
-    List<Lever> before = first(advisor.advise(filled));
-    List<Lever> now = first(advice);
-    if (!before.equals(now)) {
-      lines.add(
-          "What has worked here puts %s first; by the rules alone it would be %s."
-              .formatted(now.get(0).id(), before.get(0).id()));
-    }
+    Advice advice = advisor.advise(own.fill(situation, advisor.vocabulary()));
     if (lines.isEmpty()) {
       lines.add("It says nothing about this kart, driver and track yet.");
     }
     return new AdviceWithLog(advice, List.copyOf(lines));
-  }
-
-  private static List<Lever> first(Advice advice) {
-    return advice.suggestions().stream().filter(Suggestion::first).map(Suggestion::lever).toList();
   }
 
   /** The advice with one key more. */

@@ -5,7 +5,7 @@ import insidelift.engine.audit.AuditReport;
 import insidelift.engine.audit.CaseLibrary;
 import insidelift.engine.audit.CaseLibrary.Disagreement;
 import insidelift.engine.audit.Effort;
-import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.advice.Advisor;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.JsonOutput;
 import insidelift.shared.situation.Printable;

@@ -2,8 +2,8 @@ package insidelift.console;
 
 import insidelift.console.page.Pages;
 import insidelift.console.page.PitCardMaker;
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.SavedConsultation;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.session.SavedConsultation;
 import insidelift.engine.geometry.RefusedInputException;
 import insidelift.engine.logbook.DataFolder;
 import insidelift.engine.logbook.Logbook;

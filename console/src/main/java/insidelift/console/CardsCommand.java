@@ -2,7 +2,7 @@ package insidelift.console;
 
 import insidelift.console.Choices.Choice;
 import insidelift.console.NotesCommand.NoteText;
-import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.logbook.ReviewEntry;
 import insidelift.engine.notes.Note;

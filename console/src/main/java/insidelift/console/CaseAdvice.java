@@ -1,7 +1,7 @@
 package insidelift.console;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.AdvisorLoader;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.session.AdvisorLoader;
 import insidelift.engine.geometry.RefusedInputException;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.units.Units;
@@ -72,7 +72,6 @@ record CaseAdvice(
       return Insidelift.FAILED;
     }
     try {
-      loader.rehearse(situation).ifPresent(this::lines);
       Advisor advisor = overlay.beside(loader.advisor());
       if (log == null) {
         lines(advisor.advise(situation)).forEach(out::println);

@@ -1,9 +1,9 @@
 package insidelift.console;
 
 import insidelift.console.Choices.Choice;
-import insidelift.engine.consultation.AdvisorLoader;
-import insidelift.engine.consultation.SavedConsultation;
-import insidelift.engine.consultation.Session;
+import insidelift.engine.consultation.session.AdvisorLoader;
+import insidelift.engine.consultation.session.SavedConsultation;
+import insidelift.engine.consultation.session.Session;
 import insidelift.engine.units.Units;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary;

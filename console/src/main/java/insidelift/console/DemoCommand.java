@@ -7,7 +7,7 @@ import insidelift.console.page.Pages;
 import insidelift.console.page.PitCardMaker;
 import insidelift.console.picture.TextPicture;
 import insidelift.console.picture.TextPictures;
-import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.advice.Advisor;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.CaseProblem;

@@ -3,8 +3,8 @@ package insidelift.console;
 import insidelift.console.AdviceText.Part;
 import insidelift.console.page.DrillSheet;
 import insidelift.console.page.Pages;
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.NextQuestion;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.foresight.NextQuestion;
 import insidelift.engine.logbook.AttemptEntry;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.logbook.Numbered;
@@ -88,7 +88,7 @@ final class DrillCommand extends Practice {
     return hold(
         "Left. Finished cases are kept; an unfinished one comes back by its number.",
         screen -> {
-          NextQuestion next = new NextQuestion(advisor);
+          NextQuestion next = new NextQuestion(advisor.decider());
           DrillCase hidden = way.number == null ? next(cases, log) : cases.numbered(way.number);
           play(screen, advisor, next, log, "Case " + hidden.source(), hidden);
           while (another(screen)) {
@@ -121,7 +121,7 @@ final class DrillCommand extends Practice {
     return hold(
         "Left. Finished cases are kept; the others come again.",
         screen -> {
-          NextQuestion next = new NextQuestion(advisor);
+          NextQuestion next = new NextQuestion(advisor.decider());
           for (int i = 0; i < left.size(); i++) {
             // The name of a file may say too much.
             String title = "Case %d of %d".formatted(all.indexOf(left.get(i)) + 1, all.size());
@@ -198,7 +198,7 @@ final class DrillCommand extends Practice {
       return failed("no attempt of " + Printable.quoted(way.sheet) + " is kept here");
     }
     String of = Printable.shown(attempts.get(0).entry().trainee());
-    ResultSheet sheet = new ResultSheet(advisor, new NextQuestion(advisor), attempts);
+    ResultSheet sheet = new ResultSheet(advisor, new NextQuestion(advisor.decider()), attempts);
     if (page == null) {
       List<String> lines = new ArrayList<>(List.of("Result sheet of " + of, ""));
       lines.addAll(sheet.lines());
@@ -221,7 +221,7 @@ final class DrillCommand extends Practice {
           "there is no attempt %d; a result sheet has their numbers".formatted(way.replay));
     }
     AttemptEntry attempt = found.get().entry();
-    NextQuestion next = new NextQuestion(advisor);
+    NextQuestion next = new NextQuestion(advisor.decider());
     Drill drill = new Drill(advisor, next, new DrillCase(attempt.source(), attempt.hidden()));
     DrillText text = new DrillText(Text.WIDTH, advisor);
     List<String> lines =

@@ -1,8 +1,8 @@
 package insidelift.console;
 
 import insidelift.console.AdviceText.Part;
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Conclusion.Step;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.decision.Conclusion.Step;
 import insidelift.engine.notes.Note;
 import insidelift.engine.training.Drill;
 import insidelift.engine.training.DrillCase;

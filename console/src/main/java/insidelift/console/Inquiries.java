@@ -1,7 +1,7 @@
 package insidelift.console;
 
-import insidelift.engine.consultation.Explanation;
-import insidelift.engine.consultation.Session;
+import insidelift.engine.consultation.explanation.Explanation;
+import insidelift.engine.consultation.session.Session;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.Vocabulary;

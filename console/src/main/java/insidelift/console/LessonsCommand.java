@@ -2,7 +2,7 @@ package insidelift.console;
 
 import insidelift.console.AdviceText.Part;
 import insidelift.console.NotesCommand.NoteText;
-import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.logbook.ReviewEntry;
 import insidelift.engine.training.Examiner;

@@ -1,6 +1,6 @@
 package insidelift.console;
 
-import insidelift.engine.consultation.AdvisorLoader;
+import insidelift.engine.consultation.session.AdvisorLoader;
 import insidelift.engine.logbook.DataFolder;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.units.Units;

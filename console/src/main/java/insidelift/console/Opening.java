@@ -1,8 +1,8 @@
 package insidelift.console;
 
-import insidelift.engine.consultation.SavedConsultation;
-import insidelift.engine.consultation.SavedConsultation.Unfinished;
-import insidelift.engine.consultation.Session;
+import insidelift.engine.consultation.session.SavedConsultation;
+import insidelift.engine.consultation.session.SavedConsultation.Unfinished;
+import insidelift.engine.consultation.session.Session;
 import insidelift.engine.logbook.OwnLog;
 import insidelift.shared.Vocabulary;
 import java.io.IOException;
@@ -78,7 +78,6 @@ final class Opening {
         return false;
       }
       if (line.isEmpty() || line.equals("y") || line.equals("yes")) {
-        session.consult(preparation.advisor().knowing(own.get()));
         session.resume(own.get().fill(session.situation(), vocabulary));
         return true;
       }

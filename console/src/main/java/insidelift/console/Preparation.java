@@ -1,7 +1,7 @@
 package insidelift.console;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.AdvisorLoader;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.session.AdvisorLoader;
 import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.logbook.OwnLog;

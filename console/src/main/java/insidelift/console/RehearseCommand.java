@@ -1,7 +1,7 @@
 package insidelift.console;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Session;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.session.Session;
 import insidelift.engine.logbook.DataFolder;
 import insidelift.engine.logbook.DemoSeason;
 import insidelift.engine.logbook.LogTables;

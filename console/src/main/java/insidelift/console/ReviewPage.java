@@ -1,6 +1,6 @@
 package insidelift.console;
 
-import insidelift.engine.consultation.Session;
+import insidelift.engine.consultation.session.Session;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
 import java.util.ArrayList;

@@ -1,7 +1,7 @@
 package insidelift.console;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.SavedConsultation;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.session.SavedConsultation;
 import insidelift.engine.geometry.RefusedInputException;
 import insidelift.engine.logbook.Decision;
 import insidelift.engine.logbook.RunEntry;

@@ -1,6 +1,6 @@
 package insidelift.console;
 
-import insidelift.engine.consultation.Session;
+import insidelift.engine.consultation.session.Session;
 import insidelift.engine.units.Units;
 import insidelift.shared.Degrees;
 import insidelift.shared.Lever;

@@ -1,6 +1,6 @@
 package insidelift.console;
 
-import insidelift.engine.consultation.Session;
+import insidelift.engine.consultation.session.Session;
 import insidelift.engine.speech.Heard;
 import insidelift.engine.speech.Heard.Proposal;
 import insidelift.shared.Vocabulary;

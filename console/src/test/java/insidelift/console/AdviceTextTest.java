@@ -3,7 +3,7 @@ package insidelift.console;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.console.AdviceText.Part;
-import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.advice.Advisor;
 import insidelift.shared.Status;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.CaseProblem;
@@ -28,7 +28,7 @@ class AdviceTextTest {
         .doesNotHaveDuplicates();
     List<String> now = parts(advice).get(0).lines();
     assertThat(now.get(0)).startsWith("  > Set camber ").contains("on both sides");
-    assertThat(now).anyMatch(line -> line.startsWith("    How sure: "));
+    assertThat(now).anyMatch(line -> line.startsWith("    Experts split: try it and measure. "));
     assertThat(now).anyMatch(line -> line.startsWith("  = Leave caster where it is"));
   }
 

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.console.demo.Story;
 import insidelift.console.demo.Story.Scene;
-import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.advice.Advisor;
 import insidelift.shared.Lever;
 import insidelift.shared.Status;
 import insidelift.shared.advice.Advice;
@@ -38,7 +38,7 @@ class DemoCommandTest {
     assertThat(advice(3).suggestions())
         .filteredOn(Suggestion::first)
         .extracting(Suggestion::lever)
-        .containsExactly(Lever.CAMBER);
+        .containsExactly(Lever.CAMBER, Lever.CASTER);
   }
 
   @Test

@@ -120,7 +120,7 @@ class DialogueIT {
           List.of(
               "why",
               "how camber",
-              "how front-weak",
+              "how mid-push",
               "why not caster more",
               "what if mid-corner=good",
               "rule nothing-like-it",

@@ -2,8 +2,8 @@ package insidelift.console;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Session;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.session.Session;
 import insidelift.shared.situation.Situation;
 import java.util.List;
 import java.util.Map;
@@ -46,13 +46,13 @@ class InquiriesTest {
 
   @Test
   void howNamesWhatElseCanBeAsked() {
-    assertThat(ask("how")).last().isEqualTo("What it found: front-weak. Ask as in: how front-weak");
+    assertThat(ask("how")).last().isEqualTo("What it found: mid-push. Ask as in: how mid-push");
   }
 
   @Test
   void withoutMoreOrLessBothAreAnswered() {
-    assertThat(ask("why not caster")).contains("Why not caster more:", "Why not caster less:");
-    assertThat(ask("Why NOT caster less")).first().isEqualTo("Why not caster less:");
+    assertThat(ask("why not caster")).contains("Why not more caster:", "Why not less caster:");
+    assertThat(ask("Why NOT caster less")).first().isEqualTo("Why not less caster:");
   }
 
   @Test

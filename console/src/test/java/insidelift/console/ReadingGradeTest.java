@@ -52,10 +52,7 @@ class ReadingGradeTest {
           "note caster-rubbered-more: Claim",
           "note caution-defer: Caution",
           "note caution-rules: Caution",
-          "note control-first: Claim",
-          "note substitute-caster: Undo",
-          "title camber-feathered",
-          "title limited-understeer");
+          "title camber-feathered");
 
   private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
   private static final Pattern WORD = Pattern.compile("[A-Za-z]+(?:['-][A-Za-z]+)*");

@@ -1,44 +1,42 @@
 package insidelift.rules;
 
+import insidelift.rules.fact.Spoken;
 import insidelift.shared.ShippedJson;
+import insidelift.shared.index.Premise;
 import insidelift.shared.index.RuleIndex;
 import insidelift.shared.index.RuleIndex.IndexedRule;
+import insidelift.shared.index.Truth;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.kie.api.KieBase;
 import org.kie.api.definition.rule.Rule;
-import org.kie.api.runtime.KieSession;
-import org.kie.api.runtime.KieSessionsPool;
 
 /**
- * The compiled rules, ready to be asked. One rule base serves any number of threads; every {@link
- * Reasoning} has a session of its own.
+ * The rules, ready to be asked, and the index of what each one reads and says. One rule base serves
+ * any number of threads.
  *
- * <p>The compiled model's classes are entered directly, without a rule compiler and without XML:
- * that halves the start. An engine that finds no rules reports no error by itself, so this class
- * counts them against the index.
+ * <p>A shop's own rules are data and are never compiled: what they say is entered beside the
+ * answers, and their cautions are added when it is known what moves.
  */
 public final class RuleBase {
 
   private static final String INDEX = "/META-INF/insidelift/rule-index.json";
 
-  private final KieBase base;
-  private final Supplier<KieSession> sessions;
+  private final Reasoning reasoning;
+  private final KieBase compiled;
+  private final RuleIndex index;
   private final List<IndexedRule> own;
-  private final Matching plain;
-  private RuleIndex index;
 
-  private RuleBase(
-      KieBase base, Supplier<KieSession> sessions, List<IndexedRule> own, Matching plain) {
-    this.base = base;
-    this.sessions = sessions;
+  private RuleBase(Reasoning reasoning, KieBase compiled, RuleIndex index, List<IndexedRule> own) {
+    this.reasoning = reasoning;
+    this.compiled = compiled;
+    this.index = index;
     this.own = own;
-    this.plain = plain;
   }
 
   /**
@@ -52,61 +50,80 @@ public final class RuleBase {
 
   /** A rule base over rules that were compiled elsewhere, for comparison. */
   public static RuleBase of(KieBase base) {
-    // A session that is used again keeps its memories, emptied, and need not lay them out anew.
-    KieSessionsPool pool = base.newKieSessionsPool(1);
-    return new RuleBase(base, pool::newKieSession, List.of(), new PlainRules(List.of()));
+    return new RuleBase(new CompiledReasoning(base, false), base, shipped(), List.of());
   }
 
   /** The same with a new session for each line of reasoning, which is the engine's usual way. */
   public static RuleBase ofNewSessions(KieBase base) {
-    return new RuleBase(base, base::newKieSession, List.of(), new PlainRules(List.of()));
+    return new RuleBase(new CompiledReasoning(base, true), base, shipped(), List.of());
   }
 
-  /** A rule base of rules that are data alone: what an altered copy of the index would say. */
+  /**
+   * The rules of an index without the rule engine, for whoever asks thousands of times or by an
+   * altered copy. Tests hold the two ways against each other.
+   */
   public static RuleBase plain(RuleIndex rules) {
-    return of(rules, new PlainRules(rules.rules()));
+    return new RuleBase(new PlainReasoning(rules.rules()), null, rules, List.of());
   }
 
-  /** A rule base of rules that are matched in some way of their own. */
-  static RuleBase of(RuleIndex rules, Matching matching) {
-    return new RuleBase(null, null, rules.rules(), matching);
-  }
-
-  /** The same rules and a shop's own beside them, which are data and never compiled. */
+  /** The same rules and a shop's own beside them. */
   public RuleBase with(List<IndexedRule> shop) {
-    List<IndexedRule> all = Stream.concat(own.stream(), shop.stream()).toList();
-    return new RuleBase(base, sessions, all, new PlainRules(all));
+    List<IndexedRule> all = Stream.concat(index.rules().stream(), shop.stream()).toList();
+    return new RuleBase(
+        reasoning,
+        compiled,
+        new RuleIndex(index.schema(), all),
+        Stream.concat(own.stream(), shop.stream()).toList());
+  }
+
+  /** The same without the rule engine. */
+  public RuleBase plain() {
+    List<IndexedRule> built = new ArrayList<>(index.rules());
+    built.removeAll(own);
+    return plain(new RuleIndex(index.schema(), built)).with(own);
   }
 
   /** How many rules there are. */
   public int size() {
-    int compiled =
-        base == null
-            ? 0
-            : base.getKiePackages().stream().mapToInt(known -> known.getRules().size()).sum();
-    return compiled + own.size();
+    return index.rules().size();
   }
 
   /** The names of the compiled rules. */
   Set<String> names() {
-    return base.getKiePackages().stream()
+    return compiled.getKiePackages().stream()
         .flatMap(known -> known.getRules().stream())
         .map(Rule::getName)
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
-  /** A new line of reasoning over the rules. */
-  public Reasoning reason() {
-    return new Reasoning(base == null ? null : sessions.get(), plain);
+  /** What the rules make of what is known. */
+  public Reasoned reason(Collection<?> facts) {
+    if (own.isEmpty()) {
+      return reasoning.reason(facts);
+    }
+    HeardAnswers heard = new HeardAnswers(facts);
+    List<Object> all = new ArrayList<>(facts);
+    speak(own.stream().filter(rule -> !afterMoves(rule)), heard, all);
+    Reasoned reasoned = reasoning.reason(all);
+    heard.moving(reasoned.now());
+    List<Object> after = new ArrayList<>(reasoned.facts());
+    speak(own.stream().filter(RuleBase::afterMoves), heard, after);
+    return new Reasoned(after);
   }
 
-  /** The index of the rules: what each one reads and records. */
-  public synchronized RuleIndex index() {
-    if (index == null) {
-      List<IndexedRule> all = new ArrayList<>(base == null ? List.of() : shipped().rules());
-      all.addAll(own);
-      index = new RuleIndex(1, all);
-    }
+  private static void speak(Stream<IndexedRule> rules, HeardAnswers heard, List<Object> into) {
+    rules
+        .filter(rule -> rule.in(heard) == Truth.TRUE)
+        .forEach(rule -> rule.acts().forEach(act -> into.add(Spoken.of(rule, act))));
+  }
+
+  /** Whether a rule waits for what is moved. */
+  static boolean afterMoves(IndexedRule rule) {
+    return rule.premises().stream().anyMatch(Premise.Moved.class::isInstance);
+  }
+
+  /** The index of the rules: what each one reads and says. */
+  public RuleIndex index() {
     return index;
   }
 

@@ -6,8 +6,10 @@ import com.fasterxml.jackson.annotation.JsonValue;
 public enum Scope implements Named {
   /** Every move. */
   ALL("all"),
-  /** Corrections only; the track's targets still stand. */
-  CORRECTIONS("corrections");
+  /** Only one that brings the set-up back to another condition's. */
+  RESTORE("restore"),
+  /** Only one by how the kart feels; an undo and what the track asks still stand. */
+  MOVE("move");
 
   private final String id;
 

@@ -35,14 +35,23 @@ public final class ShippedJson {
       if (in == null) {
         throw new IllegalStateException("this build holds no \"" + resource + "\": build it again");
       }
-      try (JsonParser parser = new JsonFactory().createParser(in)) {
-        if (parser.nextToken() != JsonToken.START_OBJECT) {
-          throw new IOException("no object");
-        }
-        return new ShippedJson(object(parser));
-      }
+      return read(in);
     } catch (IOException e) {
       throw new UncheckedIOException("\"" + resource + "\" of this build cannot be read", e);
+    }
+  }
+
+  /**
+   * The object in a stream.
+   *
+   * @throws IOException if it cannot be read or is no JSON object
+   */
+  public static ShippedJson read(InputStream in) throws IOException {
+    try (JsonParser parser = new JsonFactory().createParser(in)) {
+      if (parser.nextToken() != JsonToken.START_OBJECT) {
+        throw new IOException("no object");
+      }
+      return new ShippedJson(object(parser));
     }
   }
 

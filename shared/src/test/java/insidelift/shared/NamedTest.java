@@ -18,29 +18,10 @@ class NamedTest {
   void theFixedWordsAreThoseOfTheFiles() {
     assertThat(ids(Lever.class)).containsExactly("camber", "caster");
     assertThat(ids(Direction.class)).containsExactly("more", "less", "hold");
-    assertThat(ids(Kind.class)).containsExactly("target", "correction");
+    assertThat(ids(Kind.class)).containsExactly("target", "restore", "undo", "correction");
     assertThat(ids(Status.class)).containsExactly("fix-first", "change", "hold", "not-enough");
     assertThat(ids(CheckKind.class)).containsExactly("stop", "fault", "set-first", "look");
-    assertThat(ids(Column.class)).containsExactly("dry", "damp", "wet", "standing");
-    assertThat(ids(Scope.class)).containsExactly("all", "corrections");
-    assertThat(ids(Mark.class)).containsExactly("a-little-negative");
-  }
-
-  @Test
-  void theRanksStandInTheOrderInWhichTheyWin() {
-    assertThat(ids(Rank.class))
-        .containsExactly(
-            "undo",
-            "carry-on",
-            "entry-edge",
-            "tyres",
-            "track",
-            "class",
-            "control",
-            "worst-phase",
-            "turn-in",
-            "mid-corner",
-            "exit");
+    assertThat(ids(Scope.class)).containsExactly("all", "restore", "move");
   }
 
   @Test

@@ -234,18 +234,25 @@ class VocabularyTest {
     assertThat(vocabulary.findings())
         .extracting(FindingWord::id)
         .containsExactly(
-            "front-weak",
             "entry-push",
-            "dusty-push",
-            "binding",
-            "rear-loose",
-            "power-slide",
-            "class-drag",
+            "entry-slide",
+            "entry-good",
+            "mid-push",
+            "mid-slide",
+            "mid-good",
+            "exit-push",
+            "exit-slide",
+            "exit-good",
             "heavy",
             "inner-edge",
             "outer-edge",
             "overworked",
-            "even-contact");
+            "even",
+            "cold",
+            "hop",
+            "slow-straight",
+            "binding",
+            "far");
     assertThat(vocabulary.finding("heavy")).isPresent();
     assertThat(vocabulary.finding("tired")).isEmpty();
   }

@@ -27,10 +27,12 @@ public final class AdviceWords {
 
   /** How sure a suggestion is, and how long the job takes. */
   public static String sureness(Suggestion suggestion) {
-    String unsure = suggestion.disputes().isEmpty() ? "" : ", but the trade disputes this";
-    return "How sure: %s%s. Time: %d to %d minutes with toe."
-        .formatted(
-            suggestion.strength(), unsure, suggestion.minutes().from(), suggestion.minutes().to());
+    String sure =
+        suggestion.disputes().isEmpty()
+            ? "How sure: " + suggestion.strength() + "."
+            : "Experts split: try it and measure.";
+    return "%s Time: %d to %d minutes with toe."
+        .formatted(sure, suggestion.minutes().from(), suggestion.minutes().to());
   }
 
   /** Whether a step of the job is about this lever alone. */

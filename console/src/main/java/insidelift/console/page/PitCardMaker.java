@@ -3,7 +3,7 @@ package insidelift.console.page;
 import insidelift.console.page.PitCard.Move;
 import insidelift.console.page.PitCard.SideSetting;
 import insidelift.console.picture.Figures;
-import insidelift.engine.consultation.ChangeNow;
+import insidelift.engine.consultation.advice.ChangeNow;
 import insidelift.engine.geometry.ChangeCurves;
 import insidelift.engine.geometry.ChangeEffect;
 import insidelift.shared.CheckKind;
@@ -108,6 +108,9 @@ public final class PitCardMaker {
   }
 
   private static String reference(Suggestion suggestion) {
+    if (suggestion.target() == null) {
+      return "by so many positions";
+    }
     return suggestion.target().reference().equals("neutral")
         ? "from neutral"
         : "degrees from upright";
@@ -125,9 +128,15 @@ public final class PitCardMaker {
             : "see washers";
     return List.of(
         new SideSetting(
-            "Left", reading(now.map(Sides::left)), angle(suggestion.target().left()), turn),
+            "Left",
+            reading(now.map(Sides::left)),
+            suggestion.target() == null ? turn : angle(suggestion.target().left()),
+            turn),
         new SideSetting(
-            "Right", reading(now.map(Sides::right)), angle(suggestion.target().right()), turn));
+            "Right",
+            reading(now.map(Sides::right)),
+            suggestion.target() == null ? turn : angle(suggestion.target().right()),
+            turn));
   }
 
   private static String reading(Optional<Degrees> angle) {

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import insidelift.console.AuditLines;
 import insidelift.engine.audit.CaseLibrary;
-import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.geometry.ChangeEffect;
 import insidelift.engine.geometry.Gauge;
 import insidelift.engine.geometry.GaugeReading;

@@ -1,6 +1,6 @@
 package insidelift.console.fuzz;
 
-import insidelift.engine.consultation.SavedConsultation;
+import insidelift.engine.consultation.session.SavedConsultation;
 import insidelift.engine.logbook.AttemptEntry;
 import insidelift.engine.logbook.Experience;
 import insidelift.engine.logbook.LogExport;
@@ -86,7 +86,7 @@ final class GivenLog {
     if (own.isPresent()) {
       Shown.lines(own.get().lines(Situation.UNKNOWN, Target.advisor().vocabulary()));
       Situation filled = own.get().fill(Situation.UNKNOWN, Target.advisor().vocabulary());
-      Target.advisor().knowing(own.get()).advise(filled);
+      Target.advisor().advise(filled);
     }
     book.notices().stream().map(Notice::sentence).forEach(Shown::line);
   }

@@ -1,7 +1,7 @@
 package insidelift.console.fuzz;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.NextQuestion;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.foresight.NextQuestion;
 import insidelift.engine.geometry.RefusedInputException;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.logbook.RefusedEntryException;
@@ -53,7 +53,7 @@ enum Target {
 
   private static final class Loaded {
     private static final Advisor ADVISOR = Advisor.load();
-    private static final NextQuestion NEXT = new NextQuestion(ADVISOR);
+    private static final NextQuestion NEXT = new NextQuestion(ADVISOR.decider());
     private static final Cases CASES = new Cases(ADVISOR);
   }
 

@@ -2,8 +2,8 @@ package insidelift.console.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.NextQuestion;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.foresight.NextQuestion;
 import insidelift.engine.logbook.AttemptEntry;
 import insidelift.engine.logbook.Numbered;
 import insidelift.shared.situation.Situation;
@@ -30,7 +30,9 @@ class DrillSheetTest {
     ResultSheet page =
         DrillSheet.of(
             new insidelift.engine.training.ResultSheet(
-                advisor, new NextQuestion(advisor), List.of(new Numbered<>(3, attempt, false))),
+                advisor,
+                new NextQuestion(advisor.decider()),
+                List.of(new Numbered<>(3, attempt, false))),
             "Ida Vento",
             DAY);
     assertThat(page.next()).contains("Left out: attempt 3 names what this build lacks.");

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.NextQuestion;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.foresight.NextQuestion;
 import insidelift.engine.logbook.AttemptEntry;
 import insidelift.engine.logbook.Numbered;
 import insidelift.engine.notes.NoteBook;
@@ -132,7 +132,7 @@ class PagesInBrowserIT {
   /** A sheet of real attempts, under a name and sources that are not safe as they stand. */
   private static ResultSheet drilled() {
     Advisor advisor = Advisor.load();
-    NextQuestion next = new NextQuestion(advisor);
+    NextQuestion next = new NextQuestion(advisor.decider());
     Cases cases = new Cases(advisor);
     List<Numbered<AttemptEntry>> attempts = new ArrayList<>();
     for (int i = 1; i <= 3; i++) {

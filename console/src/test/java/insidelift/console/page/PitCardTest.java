@@ -17,9 +17,7 @@ class PitCardTest {
             move -> {
               assertThat(move.lever()).isEqualTo("camber");
               assertThat(move.sureness())
-                  .isEqualTo(
-                      "How sure: clear, but the trade disputes this. Time: 20 to 30 minutes with"
-                          + " toe.");
+                  .isEqualTo("Experts split: try it and measure. Time: 20 to 30 minutes with toe.");
               assertThat(move.sides())
                   .containsExactly(
                       new PitCard.SideSetting("Left", "0.0°", "+1.0°", "2 more"),

@@ -1,9 +1,9 @@
 package insidelift.engine.audit;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Decided;
-import insidelift.engine.consultation.Witness;
-import insidelift.engine.consultation.Grid;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.decision.Decided;
+import insidelift.engine.consultation.foresight.Witness;
+import insidelift.engine.consultation.foresight.Grid;
 import insidelift.shared.situation.Situation;
 import java.time.LocalDate;
 import java.util.List;

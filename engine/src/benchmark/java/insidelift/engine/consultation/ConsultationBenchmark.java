@@ -1,5 +1,13 @@
 package insidelift.engine.consultation;
 
+import insidelift.engine.consultation.foresight.Consistent;
+import insidelift.engine.consultation.foresight.Completions;
+import insidelift.engine.consultation.foresight.Grid;
+import insidelift.engine.consultation.foresight.NextQuestion;
+import insidelift.engine.consultation.foresight.Chances;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.explanation.Explanation;
+import insidelift.engine.consultation.explanation.WhatIf;
 import insidelift.engine.sizing.Sizer;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;

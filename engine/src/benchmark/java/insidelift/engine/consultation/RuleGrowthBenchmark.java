@@ -1,5 +1,7 @@
 package insidelift.engine.consultation;
 
+import insidelift.engine.consultation.decision.Decided;
+import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.ConsultationBenchmark.Answered;
 import insidelift.rules.GeneratedRules;
 import insidelift.rules.RuleBase;

@@ -1,10 +1,12 @@
 package insidelift.engine.audit;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Decided;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.decision.Decided;
+import insidelift.rules.fact.Spoken;
 import insidelift.shared.situation.Situation;
-import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Whether the compiled rules say what their index says, in one of so many situations. */
 final class Agreement implements Watch {
@@ -30,13 +32,18 @@ final class Agreement implements Watch {
       Decided other = compiled.decide(situation);
       boolean same =
           other.status() == plain.status()
-              && other.first().equals(plain.first())
-              && new HashSet<>(other.ledger()).equals(new HashSet<>(plain.ledger()));
+              && other.verdicts().equals(plain.verdicts())
+              && said(other).equals(said(plain))
+              && other.reasoned().sums().equals(plain.reasoned().sums());
       if (!same) {
         difference =
             Remark.of("index", Severity.ERROR, "the compiled rules say other than their index")
                 .shownBy(situation.answers());
       }
     }
+  }
+
+  private static Set<Spoken> said(Decided decided) {
+    return decided.reasoned().all(Spoken.class).collect(Collectors.toSet());
   }
 }

@@ -3,7 +3,7 @@ package insidelift.engine.audit;
 import insidelift.engine.audit.AuditReport.Allowed;
 import insidelift.engine.audit.AuditReport.Result;
 import insidelift.engine.audit.AuditReport.Visit;
-import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.advice.Advisor;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,10 +46,8 @@ public final class Audit {
     check("subsumed", "rules that a more general one makes needless", repetition.subsumed());
     check("needless", "premises that follow from another", repetition.needlessPremises());
     Dependence dependence = new Dependence(knowledge);
-    check("circular", "rules that rest on what follows from them", dependence.circles());
-    check("too-early", "rules that read a fact before there is any", dependence.tooEarly());
     check("unreachable", "findings that cannot be reached", dependence.unreachable());
-    check("dead-end", "findings and claims that lead nowhere", dependence.deadEnds());
+    check("dead-end", "findings and claims that nothing bears on", dependence.deadEnds());
     check("unread", "answers that no rule reads", reading.unread());
     Completeness completeness = new Completeness(knowledge);
     check("incomplete", "changes without caution, confirm, undo or job", completeness.changes());
@@ -80,7 +78,6 @@ public final class Audit {
             .run(knowledge, effort, voices::unheard).stream()
                 .map(seen -> new Visit(seen.of(), seen.size(), seen.visited(), seen.whole()))
                 .toList();
-    check("opposed", "opposed rules that no rule decides between", voices.opposed());
     check("silent", "rules that never speak", voices.silent());
     check("gap", "situations with neither advice nor a reason for none", voices.gaps());
     check("invariant", "what must hold in every situation", invariants.remarks());

@@ -3,7 +3,9 @@ package insidelift.engine.audit;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.rules.fact.Spoken;
+import insidelift.rules.fact.Sum;
 import insidelift.shared.Lever;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.advice.Advice;
@@ -73,11 +75,15 @@ public record CaseLibrary(List<Entry> entries) {
     public List<String> differences(Advisor advisor) {
       Advice advice = advisor.outline(situation);
       List<String> differences = new ArrayList<>(differences(advice));
+      gains(advisor, differences);
       cautions("cautions", advice, advisor, differences);
       cautions("without", advice, advisor, differences);
       Set<String> spoke =
-          advisor.decide(situation).ledger().stream()
-              .map(entry -> entry.by().rule())
+          advisor
+              .decide(situation)
+              .reasoned()
+              .all(Spoken.class)
+              .map(said -> said.by().rule())
               .collect(Collectors.toSet());
       words("fires").stream()
           .filter(rule -> !spoke.contains(rule))
@@ -86,6 +92,21 @@ public record CaseLibrary(List<Entry> entries) {
           .filter(spoke::contains)
           .forEach(rule -> differences.add("rule " + rule + ": expected silent, speaks"));
       return differences;
+    }
+
+    /** Holds the sums of moves against those expected. */
+    private void gains(Advisor advisor, List<String> differences) {
+      JsonNode gains = node.path("expect").path("gains");
+      if (!gains.isMissingNode()) {
+        for (Sum sum : advisor.decide(situation).reasoned().sums()) {
+          JsonNode gain = gains.path(sum.lever() + " " + sum.direction());
+          if (!gain.isMissingNode() && gain.intValue() != sum.gain()) {
+            differences.add(
+                "%s %s: %d points expected, %d"
+                    .formatted(sum.lever(), sum.direction(), gain.intValue(), sum.gain()));
+          }
+        }
+      }
     }
 
     /** Holds the cautions of a lever, by the notes they stand in, against those expected. */

@@ -1,15 +1,9 @@
 package insidelift.engine.audit;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Decided;
-import insidelift.engine.consultation.Verdict;
-import insidelift.shared.Answer;
-import insidelift.shared.Contribution;
-import insidelift.shared.Contribution.Evidence;
-import insidelift.shared.Contribution.Fewer;
-import insidelift.shared.Contribution.Limit;
-import insidelift.shared.Contribution.SetAside;
-import insidelift.shared.Direction;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.decision.Decided;
+import insidelift.engine.consultation.decision.ToDo;
+import insidelift.engine.consultation.decision.Verdict;
 import insidelift.shared.Kind;
 import insidelift.shared.Lever;
 import insidelift.shared.Vocabulary;
@@ -20,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** What must hold between a situation and its like: mirrored, wetter, or with one answer fewer. */
+/** What must hold between a situation and its like: mirrored, or wetter. */
 final class Comparisons implements Watch {
 
   private static final List<String> WATERS = List.of("damp", "wet", "standing");
@@ -60,7 +54,6 @@ final class Comparisons implements Watch {
       compared++;
       mirrored(situation, decided);
       wetter(situation);
-      lessKnown(situation, decided);
     }
   }
 
@@ -82,7 +75,7 @@ final class Comparisons implements Watch {
     }
     if (!mirror.equals(situation)) {
       Decided other = advisor.decide(mirror);
-      if (other.status() != decided.status() || !other.first().equals(decided.first())) {
+      if (!ToDo.of(other).equals(ToDo.of(decided))) {
         breaks("a mirrored kart gets the same advice", situation);
       }
     }
@@ -100,7 +93,7 @@ final class Comparisons implements Watch {
               .with("tyres", Vocabulary.UNKNOWN)
               .with("trend", Vocabulary.UNKNOWN);
       for (Verdict verdict : advisor.decide(wet).verdicts()) {
-        if (verdict.kind() == Kind.TARGET && verdict.moves()) {
+        if (verdict.kind() == Kind.TARGET && verdict.moves() && verdict.first()) {
           double target = verdict.sized().target().left().value();
           if (target < before.getOrDefault(verdict.lever(), target)) {
             breaks("more water never asks for less", situation);
@@ -109,58 +102,5 @@ final class Comparisons implements Watch {
         }
       }
     }
-  }
-
-  /**
-   * An answer taken back may turn a direction round only where the ledger says that it counted: by
-   * a decision, a limit, as evidence for or against a finding, or as a reason of the move.
-   */
-  private void lessKnown(Situation situation, Decided decided) {
-    Map<Lever, Direction> with = ways(decided);
-    if (with.isEmpty()) {
-      return;
-    }
-    for (String question : situation.answers().keySet()) {
-      Decided less = advisor.decide(situation.with(question, Vocabulary.UNKNOWN));
-      ways(less)
-          .forEach(
-              (lever, way) -> {
-                Direction before = with.get(lever);
-                if (before != null && before != way && !said(decided, lever, question)) {
-                  breaks("an answer not given never turns a move round unsaid", situation);
-                }
-              });
-    }
-  }
-
-  private static Map<Lever, Direction> ways(Decided decided) {
-    Map<Lever, Direction> ways = new LinkedHashMap<>();
-    decided.verdicts().stream()
-        .filter(Verdict::moves)
-        .forEach(verdict -> ways.put(verdict.lever(), verdict.sized().direction()));
-    return ways;
-  }
-
-  private static boolean said(Decided decided, Lever lever, String question) {
-    boolean decision =
-        decided.ledger().stream()
-            .anyMatch(
-                entry ->
-                    entry instanceof SetAside
-                        || entry instanceof Limit
-                        || entry instanceof Fewer
-                        || entry instanceof Contribution.Decision);
-    boolean weighed =
-        decided.entries(Evidence.class).stream()
-            .anyMatch(piece -> piece.observation().equals(question));
-    return decision
-        || weighed
-        || decided.verdicts().stream()
-            .filter(verdict -> verdict.lever() == lever)
-            .flatMap(verdict -> verdict.wishes().stream())
-            .flatMap(wish -> wish.origins().stream())
-            .flatMap(origin -> origin.premises().stream())
-            .anyMatch(
-                premise -> premise instanceof Answer answer && answer.question().equals(question));
   }
 }

@@ -3,8 +3,9 @@ package insidelift.engine.audit;
 import insidelift.engine.notes.Note;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
+import insidelift.shared.index.Premise;
 import insidelift.shared.index.RuleIndex.IndexedRule;
-import insidelift.shared.index.RuleIndex.Premise;
+import insidelift.shared.index.Verb;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -29,7 +30,7 @@ final class Completeness {
     Set<String> seen = new LinkedHashSet<>();
     for (IndexedRule rule : knowledge.rules()) {
       Note note = knowledge.notes().find(rule.note()).orElse(null);
-      if (Knowledge.asks(rule) && note != null && seen.add(note.id())) {
+      if (helps(rule) && note != null && seen.add(note.id())) {
         lacks(rule, note, "clause for the summary", note.because().isBlank(), remarks);
         lacks(rule, note, "reason (section Why)", note.text("Why").isBlank(), remarks);
         lacks(rule, note, "confirmation (section Feel)", note.text("Feel").isBlank(), remarks);
@@ -38,11 +39,17 @@ final class Completeness {
     }
     for (Lever lever : Lever.values()) {
       for (Direction way : List.of(Direction.MORE, Direction.LESS)) {
-        goesWith(lever, way, "caution", "Caution", remarks);
-        goesWith(lever, way, "job", "Steps", remarks);
+        goesWith(lever, way, Verb.CARE, "Caution", remarks);
+        goesWith(lever, way, Verb.JOB, "Steps", remarks);
       }
     }
     return remarks;
+  }
+
+  /** Whether a rule can speak for a move, and not only against one. */
+  private static boolean helps(IndexedRule rule) {
+    return rule.acts(Verb.START).findAny().isPresent()
+        || rule.acts(Verb.CLAIM).anyMatch(act -> act.number(3) > 0 || act.word(6).equals("both"));
   }
 
   private static void lacks(
@@ -59,10 +66,10 @@ final class Completeness {
 
   /** Whether some rule gives every move that way what goes with it, whatever else is known. */
   private void goesWith(
-      Lever lever, Direction way, String verb, String section, List<Remark> remarks) {
+      Lever lever, Direction way, Verb verb, String section, List<Remark> remarks) {
     boolean there =
         knowledge.rules().stream()
-            .filter(rule -> rule.acts().stream().anyMatch(act -> act.verb().equals(verb)))
+            .filter(rule -> rule.acts(verb).findAny().isPresent())
             .filter(
                 rule -> rule.premises().stream().allMatch(premise -> about(premise, lever, way)))
             .anyMatch(
@@ -75,16 +82,16 @@ final class Completeness {
     if (!there) {
       remarks.add(
           Remark.of(
-              lever.id() + " " + way.id() + " " + verb,
+              lever.id() + " " + way.id() + " " + verb.id(),
               Severity.ERROR,
-              "a move of %s to %s has no %s".formatted(lever.id(), way.id(), verb)));
+              "a move of %s to %s has no %s".formatted(lever.id(), way.id(), verb.id())));
     }
   }
 
   private static boolean about(Premise premise, Lever lever, Direction way) {
-    return premise.fact().equals("Move")
-        && premise.field("lever").map(one -> one.values().contains(lever.id())).orElse(true)
-        && premise.field("direction").map(one -> one.values().contains(way.id())).orElse(true);
+    return premise instanceof Premise.Moved moved
+        && (moved.lever().isEmpty() || moved.lever().equals(lever.id()))
+        && (moved.direction().isEmpty() || moved.direction().equals(way.id()));
   }
 
   /** Disputed claims that lack a side or what decides. */

@@ -1,7 +1,7 @@
 package insidelift.engine.audit;
 
-import insidelift.engine.consultation.Consistent;
-import insidelift.engine.consultation.Grid;
+import insidelift.engine.consultation.foresight.Consistent;
+import insidelift.engine.consultation.foresight.Grid;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

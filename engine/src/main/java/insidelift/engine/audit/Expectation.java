@@ -53,8 +53,11 @@ final class Expectation {
           "because",
           "unexplained",
           "cautions",
-          "without");
+          "without",
+          "gains");
 
+  private static final Set<String> MOVES =
+      Set.of("camber more", "camber less", "caster more", "caster less");
   private static final List<String> SURE = List.of("none", "slight", "clear", "strong");
   private static final List<String> WAYS = List.of("more", "less", "hold", "none");
 
@@ -73,6 +76,16 @@ final class Expectation {
       findings.object(words.findings().stream().map(FindingWord::id).collect(Collectors.toSet()));
       for (Iterator<String> ids = findings.node().fieldNames(); ids.hasNext(); ) {
         word(findings.need(ids.next()), SURE);
+      }
+    }
+    if (expect.at("gains").isPresent()) {
+      JsonPlace gains = expect.need("gains");
+      gains.object(MOVES);
+      for (Iterator<String> moves = gains.node().fieldNames(); moves.hasNext(); ) {
+        JsonPlace gain = gains.need(moves.next());
+        if (!gain.node().isInt()) {
+          throw gain.problem("this must be a whole number of points");
+        }
       }
     }
     if (expect.at("because").isPresent()) {

@@ -1,17 +1,15 @@
 package insidelift.engine.audit;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Decided;
-import insidelift.engine.consultation.Verdict;
-import insidelift.shared.CheckKind;
-import insidelift.shared.Contribution.Care;
-import insidelift.shared.Contribution.FirstCheck;
-import insidelift.shared.Contribution.Job;
-import insidelift.shared.Contribution.Limit;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.decision.Decided;
+import insidelift.engine.consultation.decision.Verdict;
+import insidelift.rules.fact.Barred;
+import insidelift.rules.fact.Spoken.Care;
+import insidelift.rules.fact.Spoken.Check;
+import insidelift.rules.fact.Spoken.Job;
 import insidelift.shared.Direction;
 import insidelift.shared.Kind;
 import insidelift.shared.Lever;
-import insidelift.shared.Scope;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Value;
@@ -87,8 +85,7 @@ final class Invariants implements Watch {
                         .flatMap(question -> question.value(answer.getValue()))
                         .filter(Value::fault)
                         .isPresent());
-    boolean blocked =
-        decided.entries(FirstCheck.class).stream().anyMatch(c -> c.kind() != CheckKind.LOOK);
+    boolean blocked = decided.reasoned().all(Check.class).anyMatch(Check::stops);
     return (!fault || blocked)
         && blocked == (decided.status() == Status.FIX_FIRST)
         && (!blocked || decided.verdicts().isEmpty());
@@ -105,23 +102,35 @@ final class Invariants implements Watch {
     return moving(decided)
         .allMatch(
             move ->
-                !move.wishes().isEmpty()
-                    && decided.entries(Care.class).stream()
-                        .anyMatch(care -> care.lever() == null || care.lever() == move.lever())
-                    && !decided.entries(Job.class).isEmpty());
+                !(move.by().isEmpty() && move.helps().isEmpty())
+                    && decided
+                        .reasoned()
+                        .all(Care.class)
+                        .anyMatch(
+                            care ->
+                                care.lever().equals("both")
+                                    || care.lever().equals(move.lever().id()))
+                    && decided.reasoned().all(Job.class).findAny().isPresent());
   }
 
   private static boolean limited(Decided decided) {
     return moving(decided)
         .allMatch(
             move ->
-                decided.entries(Limit.class).stream()
-                    .filter(limit -> limit.lever() == move.lever())
-                    .filter(limit -> limit.direction() == move.sized().direction())
-                    .noneMatch(
-                        limit ->
-                            limit.scope() == Scope.ALL
-                                || (move.kind() == Kind.CORRECTION && !move.undo())));
+                decided
+                    .reasoned()
+                    .all(Barred.class)
+                    .filter(limit -> limit.lever().equals(move.lever().id()))
+                    .filter(limit -> limit.direction().equals(move.sized().direction().id()))
+                    .noneMatch(limit -> limit.binds(choice(move))));
+  }
+
+  private static String choice(Verdict move) {
+    return switch (move.kind()) {
+      case TARGET, RESTORE -> "restore";
+      case UNDO -> "undo";
+      case CORRECTION -> "move";
+    };
   }
 
   /** For a kart of which nothing is known: zero camber, neutral caster, one degree a position. */
@@ -137,16 +146,11 @@ final class Invariants implements Watch {
   }
 
   private static boolean oneAtATime(Decided decided) {
-    Set<Lever> first = decided.first();
-    boolean correction =
-        moving(decided)
-            .anyMatch(move -> first.contains(move.lever()) && move.kind() == Kind.CORRECTION);
-    boolean waiting =
-        moving(decided)
-            .anyMatch(move -> !first.contains(move.lever()) && move.kind() == Kind.TARGET);
-    return (!correction || first.size() == 1)
-        && (first.isEmpty() || correction || !waiting)
-        && first.isEmpty() == moving(decided).findAny().isEmpty();
+    long now = decided.now().size();
+    boolean correction = decided.now().stream().anyMatch(move -> move.kind() == Kind.CORRECTION);
+    return (!correction || now == 1)
+        && decided.now().stream().map(Verdict::kind).distinct().count() <= (correction ? 1 : 2)
+        && (decided.status() == Status.CHANGE) == (now > 0);
   }
 
   private boolean good(Situation situation, Decided decided) {

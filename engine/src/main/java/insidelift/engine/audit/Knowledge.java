@@ -1,15 +1,13 @@
 package insidelift.engine.audit;
 
-import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.notes.NoteBook;
-import insidelift.rules.RuleBase;
 import insidelift.shared.Vocabulary;
-import insidelift.shared.index.RuleIndex.Act;
+import insidelift.shared.index.Premise.Told;
 import insidelift.shared.index.RuleIndex.IndexedRule;
-import insidelift.shared.index.RuleIndex.Premise;
+import insidelift.shared.index.Verb;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -19,9 +17,6 @@ import java.util.stream.Stream;
  * @param today the day on which review dates are looked at
  */
 record Knowledge(Advisor advisor, LocalDate today) {
-
-  /** The acts that ask for a move of a lever. */
-  static final Set<String> ASKING = Set.of("target", "correction", "undo", "carryOn");
 
   Vocabulary words() {
     return advisor.vocabulary();
@@ -40,26 +35,17 @@ record Knowledge(Advisor advisor, LocalDate today) {
    * as quick where nothing is compiled for one situation only.
    */
   Advisor plain() {
-    return advisor.with(RuleBase.plain(advisor.rules().index()), advisor.notes());
+    return advisor.with(advisor.rules().plain(), advisor.notes());
   }
 
+  /** Whether a rule asks for a move of a lever. */
   static boolean asks(IndexedRule rule) {
-    return acts(rule, ASKING).findAny().isPresent();
+    return rule.acts().stream()
+        .anyMatch(act -> act.verb() == Verb.CLAIM || act.verb() == Verb.START);
   }
 
-  static Stream<Act> acts(IndexedRule rule, Set<String> verbs) {
-    return rule.acts().stream().filter(act -> verbs.contains(act.verb()));
-  }
-
-  static List<String> values(Premise premise, String field) {
-    return premise.field(field).map(constraint -> constraint.values()).orElse(List.of());
-  }
-
-  /** The number that a premise asks at least; the least there is where it asks none. */
-  static int least(Premise premise) {
-    return premise
-        .field("strength")
-        .map(strength -> Integer.parseInt(strength.values().get(0)))
-        .orElse(Integer.MIN_VALUE);
+  /** The answers that a rule reads. */
+  static Stream<Told> told(IndexedRule rule) {
+    return rule.premises().stream().filter(Told.class::isInstance).map(Told.class::cast);
   }
 }

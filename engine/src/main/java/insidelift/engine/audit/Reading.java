@@ -3,8 +3,9 @@ package insidelift.engine.audit;
 import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.Vocabulary.Value;
 import insidelift.shared.index.Lawful;
+import insidelift.shared.index.Premise;
+import insidelift.shared.index.Premise.Told;
 import insidelift.shared.index.RuleIndex.IndexedRule;
-import insidelift.shared.index.RuleIndex.Premise;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,7 +24,10 @@ final class Reading {
     Lawful lawful = new Lawful(knowledge.words());
     for (IndexedRule rule : knowledge.rules()) {
       try {
-        lawful.check(rule);
+        // A rule that thinks may read what was derived, which is in no vocabulary.
+        if (rule.plain()) {
+          lawful.check(rule);
+        }
       } catch (IllegalArgumentException e) {
         remarks.add(
             Remark.of(
@@ -98,8 +102,8 @@ final class Reading {
    * if the question is answered. A premise on any complaint reads no answer in particular.
    */
   private static boolean reads(Premise premise, Question question, Value value, boolean orAny) {
-    return premise.fact().equals("Answer")
-        && Knowledge.values(premise, "question").contains(question.id())
-        && premise.field("value").map(one -> one.values().contains(value.id())).orElse(orAny);
+    return premise instanceof Told told
+        && told.questions().contains(question.id())
+        && (told.values().isEmpty() ? orAny : told.values().contains(value.id()));
   }
 }

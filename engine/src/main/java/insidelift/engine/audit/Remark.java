@@ -26,7 +26,7 @@ public record Remark(
   }
 
   static Remark of(IndexedRule rule, String id, Severity severity, String what) {
-    return new Remark(id, severity, what, Map.of(), file(rule), rule.line());
+    return new Remark(id, severity, what, Map.of(), rule.file(), rule.line());
   }
 
   static Remark of(String id, Severity severity, String what) {
@@ -39,10 +39,5 @@ public record Remark(
 
   Remark shownBy(Map<String, String> answers) {
     return new Remark(id, severity, what, answers, file, line);
-  }
-
-  /** A family is a rule file without its ending; a shop's file is named in full. */
-  static String file(IndexedRule rule) {
-    return rule.family().contains(".") ? rule.family() : rule.family() + ".drl";
   }
 }

@@ -1,13 +1,13 @@
 package insidelift.engine.audit;
 
+import insidelift.shared.index.Premise;
+import insidelift.shared.index.Premise.Moved;
+import insidelift.shared.index.Premise.Told;
 import insidelift.shared.index.RuleIndex.Act;
-import insidelift.shared.index.RuleIndex.Constraint;
 import insidelift.shared.index.RuleIndex.IndexedRule;
-import insidelift.shared.index.RuleIndex.Premise;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Rules that say the same twice: redundant where the premises are the same, subsumed where one rule
@@ -67,7 +67,7 @@ final class Repetition {
   /** Premises of a rule that another premise of the same rule makes needless. */
   List<Remark> needlessPremises() {
     List<Remark> remarks = new ArrayList<>();
-    for (IndexedRule rule : knowledge.rules()) {
+    for (IndexedRule rule : knowledge.rules().stream().filter(IndexedRule::plain).toList()) {
       for (int i = 0; i < rule.premises().size(); i++) {
         Premise premise = rule.premises().get(i);
         List<Premise> others = new ArrayList<>(rule.premises());
@@ -86,9 +86,10 @@ final class Repetition {
     return remarks;
   }
 
-  /** Whether the general rule speaks whenever the special one does, and records all it records. */
+  /** Whether the general rule speaks whenever the special one does, and says all it says. */
   private static boolean subsumes(IndexedRule general, IndexedRule special) {
-    return general.stage().equals(special.stage())
+    return general.plain()
+        && special.plain()
         && general.note().equals(special.note())
         && new HashSet<Act>(general.acts()).containsAll(special.acts())
         && general.premises().stream()
@@ -98,28 +99,24 @@ final class Repetition {
 
   /** Whether one premise cannot hold without the other. */
   static boolean implies(Premise given, Premise needed) {
-    if (!given.fact().equals(needed.fact()) || given.absent() != needed.absent()) {
-      return false;
+    if (given instanceof Told one && needed instanceof Told other) {
+      return one.absent() == other.absent()
+          && (one.absent() ? narrower(other, one) : narrower(one, other));
     }
-    return given.absent() ? narrower(needed, given) : narrower(given, needed);
+    if (given instanceof Moved one && needed instanceof Moved other) {
+      return within(one.lever(), other.lever()) && within(one.direction(), other.direction());
+    }
+    return given.equals(needed);
   }
 
-  /** Whether every fact that fits the narrow premise fits the wide one. */
-  private static boolean narrower(Premise narrow, Premise wide) {
-    for (Constraint constraint : wide.fields()) {
-      Optional<Constraint> own = narrow.field(constraint.field());
-      if (own.isEmpty()) {
-        return false;
-      }
-      boolean within =
-          constraint.operator().equals(">=")
-              ? Integer.parseInt(own.get().values().get(0))
-                  >= Integer.parseInt(constraint.values().get(0))
-              : constraint.values().containsAll(own.get().values());
-      if (!within) {
-        return false;
-      }
-    }
-    return true;
+  private static boolean within(String narrow, String wide) {
+    return wide.isEmpty() || wide.equals(narrow);
+  }
+
+  /** Whether every answer that fits the narrow premise fits the wide one. */
+  private static boolean narrower(Told narrow, Told wide) {
+    return wide.questions().containsAll(narrow.questions())
+        && (wide.values().isEmpty()
+            || (!narrow.values().isEmpty() && wide.values().containsAll(narrow.values())));
   }
 }

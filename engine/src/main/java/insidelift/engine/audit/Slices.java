@@ -1,25 +1,23 @@
 package insidelift.engine.audit;
 
-import insidelift.engine.consultation.Grid;
-import insidelift.shared.CheckKind;
-import insidelift.shared.Lever;
-import insidelift.shared.index.RuleIndex.Act;
+import insidelift.engine.consultation.foresight.Grid;
+import insidelift.rules.fact.Spoken;
+import insidelift.shared.index.Premise.Told;
 import insidelift.shared.index.RuleIndex.IndexedRule;
-import insidelift.shared.index.RuleIndex.Premise;
+import insidelift.shared.index.Verb;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 
 /**
- * The questions that a lever, a claim or a fault really hangs on, read off the index: what its
- * rules read, and what the rules read that make the findings and limits it reads. Where few
- * questions are left, every situation of them can be visited.
+ * The questions that a finding or a fault really hangs on, read off the index: what the evidence
+ * for it and the claims that bear on it read. Where few questions are left, every situation of them
+ * can be visited.
  */
 final class Slices {
 
@@ -40,42 +38,22 @@ final class Slices {
     this.grid = grid;
   }
 
-  /** All that can move, hold or bar a lever, its deciders among it. */
-  List<Slice> ofLevers() {
+  /** Each finding, with the claims that bear on it. */
+  List<Slice> ofFindings() {
     List<Slice> slices = new ArrayList<>();
-    for (Lever lever : Lever.values()) {
-      Set<String> claims = new LinkedHashSet<>();
-      for (IndexedRule rule : knowledge.rules()) {
-        if (Knowledge.acts(rule, Knowledge.ASKING)
-            .anyMatch(act -> act.words().get(0).equals(lever.id()))) {
-          claims.add(rule.note());
-        }
-      }
-      slices.add(
-          slice(
-              "lever " + lever.id(),
-              rule -> concerns(rule, lever.id()) || setsAside(rule, claims)));
-    }
-    return slices;
-  }
-
-  /** Each claim that asks for a move, with the limits of the levers that it moves. */
-  List<Slice> ofClaims() {
-    Map<String, Set<String>> levers = new LinkedHashMap<>();
     for (IndexedRule rule : knowledge.rules()) {
-      Knowledge.acts(rule, Knowledge.ASKING)
+      rule.acts(Verb.TERM)
           .forEach(
-              act ->
-                  levers
-                      .computeIfAbsent(rule.note(), key -> new TreeSet<>())
-                      .add(act.words().get(0)));
+              term ->
+                  slices.add(
+                      slice(
+                          "finding " + term.word(0),
+                          one ->
+                              one.acts(Verb.EVIDENCE)
+                                      .anyMatch(act -> act.word(0).equals(term.word(0)))
+                                  || one.acts(Verb.CLAIM)
+                                      .anyMatch(act -> act.word(2).equals(term.word(1))))));
     }
-    List<Slice> slices = new ArrayList<>();
-    levers.forEach(
-        (claim, moved) ->
-            slices.add(
-                slice(
-                    "claim " + claim, rule -> rule.note().equals(claim) && Knowledge.asks(rule))));
     return slices;
   }
 
@@ -93,31 +71,18 @@ final class Slices {
   }
 
   private static boolean blocks(IndexedRule rule) {
-    return Knowledge.acts(rule, Set.of("check"))
-        .anyMatch(act -> !act.words().get(0).equals(CheckKind.LOOK.id()));
-  }
-
-  private static boolean concerns(IndexedRule rule, String lever) {
-    return rule.acts().stream()
-        .filter(act -> !Set.of("leads", "caution").contains(act.verb()))
-        .anyMatch(act -> !act.words().isEmpty() && act.words().get(0).equals(lever));
-  }
-
-  private static boolean setsAside(IndexedRule rule, Set<String> claims) {
-    return Knowledge.acts(rule, Set.of("setsAside"))
-        .map(Act::words)
-        .anyMatch(words -> words.stream().anyMatch(claims::contains));
+    return rule.acts(Verb.CHECK).anyMatch(act -> ((Spoken.Check) Spoken.of(rule, act)).stops());
   }
 
   private Slice slice(String of, Predicate<IndexedRule> within) {
-    Set<IndexedRule> rules = new LinkedHashSet<>();
-    knowledge.rules().stream().filter(within).forEach(rule -> gather(rule, rules));
     Set<Integer> questions = new TreeSet<>();
-    for (IndexedRule rule : rules) {
-      for (Premise premise : rule.premises()) {
-        if (premise.fact().equals("Answer")) {
-          Knowledge.values(premise, "question").forEach(id -> questions.add(grid.place(id)));
-        }
+    for (IndexedRule rule : knowledge.rules()) {
+      if (within.test(rule)) {
+        Knowledge.told(rule)
+            .flatMap(told -> told.questions().stream())
+            .map(grid::place)
+            .filter(place -> place >= 0)
+            .forEach(questions::add);
       }
     }
     double size = 1;
@@ -128,59 +93,29 @@ final class Slices {
   }
 
   /**
-   * The states that a rule, and the rules that make what it reads, name as answers that must be
+   * The states that a rule, and the evidence for what it bears on, name as answers that must be
    * given; "not known" is always among them.
    */
   int[] named(IndexedRule rule) {
-    Set<IndexedRule> rules = new LinkedHashSet<>();
-    gather(rule, rules);
     int[] states = new int[grid.size()];
     Arrays.fill(states, Grid.ABSENT);
+    Set<IndexedRule> rules = new HashSet<>(Set.of(rule));
+    if (rule.acts(Verb.CLAIM).findAny().isPresent()) {
+      knowledge.rules().stream()
+          .filter(one -> one.acts(Verb.EVIDENCE).findAny().isPresent())
+          .forEach(rules::add);
+    }
     for (IndexedRule one : rules) {
-      for (Premise premise : one.premises()) {
-        if (premise.fact().equals("Answer") && !premise.absent()) {
-          for (String id : Knowledge.values(premise, "question")) {
-            int q = grid.place(id);
-            states[q] |= grid.mask(q, Knowledge.values(premise, "value"));
-          }
-        }
-      }
+      Knowledge.told(one).filter(told -> !told.absent()).forEach(told -> name(told, states));
     }
     return states;
   }
 
-  private static boolean proposes(IndexedRule maker, Premise premise) {
-    return premise.fact().equals("Proposal")
-        && !premise.absent()
-        && premise.field("claim").map(one -> one.values().contains(maker.note())).orElse(true)
-        && Knowledge.acts(maker, Knowledge.ASKING)
-            .anyMatch(
-                act ->
-                    premise
-                        .field("lever")
-                        .map(one -> one.values().contains(act.words().get(0)))
-                        .orElse(true));
-  }
-
-  /** A rule and the rules that make what it reads. */
-  private void gather(IndexedRule rule, Set<IndexedRule> into) {
-    if (!into.add(rule)) {
-      return;
-    }
-    for (Premise premise : rule.premises()) {
-      for (IndexedRule maker : knowledge.rules()) {
-        boolean finding =
-            premise.fact().equals("Finding")
-                && Knowledge.acts(maker, Set.of("evidence"))
-                    .anyMatch(act -> Knowledge.values(premise, "id").contains(act.words().get(0)));
-        boolean bar =
-            premise.fact().equals("Barred")
-                && Knowledge.acts(maker, Set.of("bar"))
-                    .anyMatch(
-                        act -> Knowledge.values(premise, "lever").contains(act.words().get(0)));
-        if (finding || bar || proposes(maker, premise)) {
-          gather(maker, into);
-        }
+  private void name(Told told, int[] states) {
+    for (String id : told.questions()) {
+      int q = grid.place(id);
+      if (q >= 0) {
+        states[q] |= told.values().isEmpty() ? grid.full(q) : grid.mask(q, told.values());
       }
     }
   }

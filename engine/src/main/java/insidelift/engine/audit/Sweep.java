@@ -1,18 +1,22 @@
 package insidelift.engine.audit;
 
 import insidelift.engine.audit.Slices.Slice;
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Consistent;
-import insidelift.engine.consultation.Grid;
-import insidelift.engine.consultation.Witness;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.foresight.Consistent;
+import insidelift.engine.consultation.foresight.Grid;
+import insidelift.engine.consultation.foresight.Witness;
+import insidelift.shared.Degrees;
 import insidelift.shared.Vocabulary.Value;
 import insidelift.shared.index.RuleIndex.IndexedRule;
+import insidelift.shared.situation.Kart;
+import insidelift.shared.situation.Sides;
 import insidelift.shared.situation.Situation;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * Visits situations: every one of the slices that are small enough, those of covering arrays, and
@@ -36,11 +40,16 @@ final class Sweep {
    */
   record Visited(String of, double size, long visited, boolean whole) {}
 
+  /** The karts that are visited in turn: what camber does hangs on the camber there is. */
+  private static final List<Situation> KARTS =
+      Stream.of(null, -1.0, null, -0.5, null, 0.0, null, 0.5, null, 1.0).map(Sweep::kart).toList();
+
   private final Advisor advisor;
   private final Grid grid;
   private final Consistent consistent;
   private final List<? extends Watch> watches;
   private final List<Visited> visited = new ArrayList<>();
+  private long count;
 
   Sweep(Advisor advisor, List<? extends Watch> watches) {
     this.advisor = advisor;
@@ -60,10 +69,7 @@ final class Sweep {
     for (Slice slice : slices.ofFaults()) {
       visit(slice, effort.slice());
     }
-    for (Slice slice : slices.ofClaims()) {
-      visit(slice, effort.slice());
-    }
-    for (Slice slice : slices.ofLevers()) {
+    for (Slice slice : slices.ofFindings()) {
       visit(slice, effort.slice());
     }
     array("all answers", full(), effort.strength());
@@ -76,7 +82,7 @@ final class Sweep {
   /** Situations made to let each rule speak: chance would seldom find some of them. */
   private void witnesses() {
     List<int[]> points =
-        Witness.all(advisor.rules().index(), grid).stream().filter(this::sensible).toList();
+        new Witness(advisor.rules().index(), grid).all().stream().filter(this::sensible).toList();
     points.forEach(this::visit);
     visited.add(new Visited("made for each rule", points.size(), points.size(), false));
   }
@@ -197,8 +203,19 @@ final class Sweep {
   }
 
   private void visit(int[] box) {
-    Situation situation = grid.situation(box, Situation.UNKNOWN);
+    // A kart that is measured alike on both sides would take back that its readings differ.
+    boolean read = box[grid.place("readings")] != Grid.ABSENT;
+    Situation kart = read ? Situation.UNKNOWN : KARTS.get((int) (count++ % KARTS.size()));
+    Situation situation = grid.situation(box, kart);
     var decided = advisor.decide(situation);
     watches.forEach(watch -> watch.see(situation, decided));
+  }
+
+  /** A kart that stands there, or of which nobody knows where it stands. */
+  private static Situation kart(Double camber) {
+    return camber == null
+        ? Situation.UNKNOWN
+        : Situation.UNKNOWN.with(
+            Kart.UNKNOWN.with(Sides.both(Degrees.of(camber)), Sides.both(Degrees.ZERO)));
   }
 }

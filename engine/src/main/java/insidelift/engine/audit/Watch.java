@@ -1,6 +1,6 @@
 package insidelift.engine.audit;
 
-import insidelift.engine.consultation.Decided;
+import insidelift.engine.consultation.decision.Decided;
 import insidelift.shared.situation.Situation;
 
 /** Something that is looked at in every situation visited. */

@@ -87,7 +87,8 @@ public final class Experience {
             trial.proof()));
   }
 
-  private static Optional<String> answer(Effect effect) {
+  /** What came of a change, as an answer to {@code last-effect}. */
+  static Optional<String> answer(Effect effect) {
     return switch (effect) {
       case BETTER -> Optional.of("better");
       case SAME -> Optional.of("same");

@@ -1,11 +1,11 @@
 package insidelift.engine.logbook;
 
-import insidelift.engine.consultation.TrackRecord;
-import insidelift.shared.Direction;
-import insidelift.shared.Lever;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
+import insidelift.shared.situation.Driven;
+import insidelift.shared.situation.FrontEnd;
 import insidelift.shared.situation.Kart;
+import insidelift.shared.situation.Sides;
 import insidelift.shared.situation.Situation;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
  * always so, the set-up of the last run, the last change and its effect, and how advice has done.
  * Where learning is switched off it says what was written down, and nothing that was learned.
  */
-public final class OwnLog implements TrackRecord {
+public final class OwnLog {
 
   private final Logbook book;
   private final boolean learning;
@@ -29,7 +29,6 @@ public final class OwnLog implements TrackRecord {
   private final int track;
   private final Optional<LastChange> lastChange;
   private final List<Rate> rates;
-  private final Map<Experience.Advised, Double> decibans = new LinkedHashMap<>();
 
   private OwnLog(Logbook book, Experience experience, int kart, int driver, int track) {
     this.book = book;
@@ -40,10 +39,6 @@ public final class OwnLog implements TrackRecord {
     this.kart = kart;
     this.driver = driver;
     this.track = track;
-    for (Rate rate : rates) {
-      decibans.put(
-          new Experience.Advised(rate.claim(), rate.lever(), rate.direction()), rate.decibans());
-    }
   }
 
   /**
@@ -80,8 +75,44 @@ public final class OwnLog implements TrackRecord {
     for (Map.Entry<String, String> answer : open(situation, vocabulary).entrySet()) {
       filled = filled.with(answer.getKey(), answer.getValue());
     }
-    boolean known = !situation.kart().equals(Kart.UNKNOWN);
-    return known ? filled : filled.with(lastKart().orElse(Kart.UNKNOWN));
+    if (situation.kart().equals(Kart.UNKNOWN)) {
+      filled = filled.with(lastKart().orElse(Kart.UNKNOWN));
+    }
+    return learning && situation.history().isEmpty() ? filled.after(history()) : filled;
+  }
+
+  /** The runs before the last one on its day, as the clock has proved them. */
+  private List<Driven> history() {
+    List<Driven> history = new ArrayList<>();
+    List<Numbered<RunEntry>> day = lastDay();
+    List<Trial> trials = Trial.of(day);
+    for (Numbered<RunEntry> run : day.subList(0, Math.max(0, day.size() - 1))) {
+      Map<String, String> told = new LinkedHashMap<>(run.entry().situation().answers());
+      told.keySet().removeAll(List.of("last-change", "last-effect"));
+      boolean undo = false;
+      for (int i = 0; i < trials.size(); i++) {
+        Trial trial = trials.get(i);
+        if (trial.after().equals(run)) {
+          told.put("last-change", trial.change());
+          Experience.answer(trial.effect()).ifPresent(effect -> told.put("last-effect", effect));
+          undo = i > 0 && trial.takesBack(trials.get(i - 1));
+        }
+      }
+      told.keySet().retainAll(Driven.TOLD);
+      FrontEnd front = run.entry().situation().kart().front();
+      history.add(
+          new Driven(front.camber().map(Sides::middle), front.casterFromNeutral(), told, undo));
+    }
+    return history.subList(Math.max(0, history.size() - Driven.KEPT), history.size());
+  }
+
+  private List<Numbered<RunEntry>> lastDay() {
+    List<Numbered<RunEntry>> runs = runs();
+    return runs.isEmpty()
+        ? runs
+        : runs.stream()
+            .filter(run -> run.entry().day() == runs.get(runs.size() - 1).entry().day())
+            .toList();
   }
 
   /** What is said to the user of it, in lines of at most 80 columns. */
@@ -109,11 +140,6 @@ public final class OwnLog implements TrackRecord {
     }
     rates.forEach(rate -> say(lines, "At this track, with this kart: " + rate.line() + "."));
     return List.copyOf(lines);
-  }
-
-  @Override
-  public double decibans(String claim, Lever lever, Direction direction) {
-    return decibans.getOrDefault(new Experience.Advised(claim, lever, direction), 0.0);
   }
 
   private static String told(LastChange last) {
@@ -165,12 +191,19 @@ public final class OwnLog implements TrackRecord {
     return ordered;
   }
 
+  /** The kart as it was in the last run, with how it stood in the run before. */
   private Optional<Kart> lastKart() {
-    List<Numbered<RunEntry>> runs = runs();
-    return runs.isEmpty()
-        ? Optional.empty()
-        : Optional.of(runs.get(runs.size() - 1).entry().situation().kart())
-            .filter(set -> !set.equals(Kart.UNKNOWN));
+    List<Numbered<RunEntry>> day = lastDay();
+    if (day.isEmpty()) {
+      return Optional.empty();
+    }
+    Kart kart = day.get(day.size() - 1).entry().situation().kart();
+    if (kart.equals(Kart.UNKNOWN) || day.size() < 2 || kart.past().before().isPresent()) {
+      return Optional.of(kart).filter(set -> !set.equals(Kart.UNKNOWN));
+    }
+    FrontEnd before = day.get(day.size() - 2).entry().situation().kart().front();
+    return Optional.of(
+        before.equals(FrontEnd.UNKNOWN) || before.equals(kart.front()) ? kart : kart.after(before));
   }
 
   private List<Numbered<RunEntry>> runs() {

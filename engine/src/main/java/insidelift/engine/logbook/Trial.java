@@ -79,6 +79,13 @@ record Trial(
     return before.day() == after.day() ? SetupChange.between(before, after) : Optional.empty();
   }
 
+  /** Whether it took back the one before: its lever, the other way, after worse. */
+  boolean takesBack(Trial last) {
+    return last.effect() == Effect.WORSE
+        && change.replaceFirst("-.*", "").equals(last.change().replaceFirst("-.*", ""))
+        && !change.equals(last.change());
+  }
+
   private static Trial trial(List<Numbered<RunEntry>> runs, int i, String change) {
     // The change takes the one before back: all three runs tell of it better than two.
     if (returns(runs, i - 2)) {

@@ -1,12 +1,11 @@
 package insidelift.engine.own;
 
-import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.notes.Note;
 import insidelift.shared.Lever;
 import insidelift.shared.Named;
 import insidelift.shared.Vocabulary.Question;
-import insidelift.shared.index.RuleIndex.Constraint;
-import insidelift.shared.index.RuleIndex.Premise;
+import insidelift.shared.index.Premise;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.JsonPlace;
 import java.time.LocalDate;
@@ -129,13 +128,7 @@ final class OwnClaimReader {
               .map(value -> value.id())
               .toList();
       List<String> values = Words.someOf(conditions.need(question), legal);
-      premises.add(
-          new Premise(
-              "Answer",
-              absent,
-              List.of(
-                  new Constraint("question", "==", List.of(question)),
-                  new Constraint("value", values.size() == 1 ? "==" : "in", values))));
+      premises.add(new Premise.Told(List.of(question), values, absent));
     }
     return premises;
   }

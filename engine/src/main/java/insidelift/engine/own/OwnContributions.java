@@ -1,6 +1,6 @@
 package insidelift.engine.own;
 
-import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.notes.Note;
 import insidelift.shared.CheckKind;
 import insidelift.shared.Direction;
@@ -8,10 +8,10 @@ import insidelift.shared.Lever;
 import insidelift.shared.Named;
 import insidelift.shared.Scope;
 import insidelift.shared.Vocabulary.FindingWord;
+import insidelift.shared.index.Premise;
 import insidelift.shared.index.RuleIndex.Act;
-import insidelift.shared.index.RuleIndex.Constraint;
 import insidelift.shared.index.RuleIndex.IndexedRule;
-import insidelift.shared.index.RuleIndex.Premise;
+import insidelift.shared.index.Verb;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.JsonPlace;
 import insidelift.shared.situation.Printable;
@@ -22,7 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** What a shop's claim contributes, turned into rules of the stages in which they may speak. */
+/** What a shop's claim contributes. */
 final class OwnContributions {
 
   private static final Set<String> KEYS =
@@ -36,17 +36,19 @@ final class OwnContributions {
           "caution",
           "overrules");
 
-  /** Words for the weights that this build gives its own evidence, in decibans. */
-  private static final Map<String, Integer> WEIGHTS = Map.of("slight", 2, "clear", 5, "strong", 10);
+  /** Words for the weights that this build gives its own evidence, a quarter of a deciban each. */
+  private static final Map<String, Integer> WEIGHTS =
+      Map.of("slight", 8, "clear", 20, "strong", 40);
 
-  /** Clear evidence is what a finding needs before it moves a lever, here as in this build. */
-  private static final String CLEAR = "5";
+  /** A shop says what it has seen itself: strongly, and believed as the best of this build. */
+  private static final String STRENGTH = "3";
+
+  private static final String CREDENCE = "90";
 
   /** A shop's cautions come before those that go with every change. */
   private static final String PLACE = "5";
 
   private static final List<String> WAYS = List.of("more", "less");
-  private static final Set<String> ASKING = Set.of("target", "correction", "carryOn");
 
   private final String id;
   private final String file;
@@ -80,7 +82,7 @@ final class OwnContributions {
   }
 
   boolean checks() {
-    return rules.stream().anyMatch(rule -> rule.acts().get(0).verb().equals("check"));
+    return rules.stream().anyMatch(rule -> rule.acts(Verb.CHECK).findAny().isPresent());
   }
 
   void read(JsonPlace then) throws CaseProblem {
@@ -96,19 +98,23 @@ final class OwnContributions {
     }
     if (then.at("limit").isPresent()) {
       JsonPlace limit = then.need("limit").object(Set.of("lever", "direction"));
-      rule("limit", "MAIN", premises, act("bar", lever(limit), way(limit), Scope.ALL.id()));
+      rule("limit", premises, act(Verb.BARRED, lever(limit), way(limit), Scope.ALL.id()));
     }
     if (then.at("hold").isPresent()) {
       String held = Words.oneOf(then.need("hold"), OwnClaimReader.ids(Lever.class));
-      rule("hold", "decide", premises, act("hold", held));
+      rule(
+          "hold",
+          premises,
+          act(Verb.BARRED, held, Direction.MORE.id(), Scope.MOVE.id()),
+          act(Verb.BARRED, held, Direction.LESS.id(), Scope.MOVE.id()));
     }
     if (then.at("check").isPresent()) {
       needs.add("do");
       String kind = Words.oneOf(then.need("check"), OwnClaimReader.ids(CheckKind.class));
-      rule("check", "MAIN", premises, act("check", kind));
+      rule("check", premises, act(Verb.CHECK, kind));
     }
     if (then.at("alternative").isPresent()) {
-      rule("alternative", "advise", premises, act("alternative", other(then.need("alternative"))));
+      rule("alternative", premises, act(Verb.OTHER, other(then.need("alternative"))));
     }
     if (then.at("caution").isPresent()) {
       caution(then.need("caution"));
@@ -132,27 +138,43 @@ final class OwnContributions {
     }
     rule(
         "evidence",
-        "MAIN",
         premises,
-        act("evidence", finding(evidence), "" + (against ? -weight : weight)));
+        act(
+            Verb.EVIDENCE,
+            finding(evidence),
+            "" + (against ? -weight : weight),
+            ((Premise.Told) premises.get(0)).questions().get(0)));
   }
 
   /** A correction always answers a finding: that is what gives it its strength. */
   private void correction(JsonPlace correction) throws CaseProblem {
     correction.object(Set.of("lever", "direction", "finding"));
     needs.addAll(List.of("because", "caution", "feel", "undo"));
-    String finding = finding(correction);
-    List<Premise> all = new ArrayList<>();
-    all.add(
-        new Premise(
-            "Finding",
-            false,
-            List.of(
-                new Constraint("id", "==", List.of(finding)),
-                new Constraint("strength", ">=", List.of(CLEAR)))));
-    all.addAll(premises);
+    Act term = term(finding(correction));
+    // What is wanted less is helped by what takes it away.
+    String strength = term.number(2) < 0 ? "-" + STRENGTH : STRENGTH;
     lever = Named.of(Lever.class, lever(correction));
-    rule("correction", "advise", all, act("correction", lever.id(), way(correction), finding));
+    rule(
+        "correction",
+        premises,
+        act(
+            Verb.CLAIM,
+            lever.id(),
+            way(correction),
+            term.word(1),
+            strength,
+            CREDENCE,
+            "none",
+            "one"));
+  }
+
+  /** What the table of findings says of one. */
+  private Act term(String finding) {
+    return base.rules().index().rules().stream()
+        .flatMap(rule -> rule.acts(Verb.TERM))
+        .filter(act -> act.word(0).equals(finding))
+        .findFirst()
+        .orElseThrow();
   }
 
   private void caution(JsonPlace caution) throws CaseProblem {
@@ -160,14 +182,8 @@ final class OwnContributions {
     needs.add("caution");
     String with = lever(caution);
     List<Premise> all = new ArrayList<>(premises);
-    all.add(
-        new Premise(
-            "Move",
-            false,
-            List.of(
-                new Constraint("lever", "==", List.of(with)),
-                new Constraint("direction", "==", List.of(way(caution))))));
-    rule("caution", "care", all, act("caution", with, PLACE));
+    all.add(new Premise.Moved(with, way(caution)));
+    rule("caution", all, act(Verb.CARE, with, PLACE));
   }
 
   private void overrules(JsonPlace overrules) throws CaseProblem {
@@ -178,13 +194,10 @@ final class OwnContributions {
     if (claims.isEmpty()) {
       throw overrules.problem("this must name at least one claim");
     }
-    List<Premise> all = new ArrayList<>(premises);
-    all.add(
-        new Premise(
-            "Proposal",
-            false,
-            List.of(new Constraint("claim", claims.size() == 1 ? "==" : "in", claims))));
-    rule("overrules", "decide", all, new Act("setsAside", claims));
+    rule(
+        "overrules",
+        premises,
+        claims.stream().map(claim -> act(Verb.OVERRULED, claim)).toArray(Act[]::new));
   }
 
   /** Only what asks for a move can be overruled: no first check, no limit, no caution, no undo. */
@@ -192,10 +205,9 @@ final class OwnContributions {
     String claim = place.word();
     boolean asks =
         base.rules().index().rules().stream()
-            .anyMatch(
-                rule ->
-                    rule.note().equals(claim)
-                        && rule.acts().stream().anyMatch(act -> ASKING.contains(act.verb())));
+            .filter(rule -> rule.note().equals(claim))
+            .flatMap(rule -> rule.acts().stream())
+            .anyMatch(act -> act.verb() == Verb.CLAIM || act.verb() == Verb.START);
     if (asks) {
       return claim;
     }
@@ -230,11 +242,11 @@ final class OwnContributions {
     return Named.of(Direction.class, way).id();
   }
 
-  private static Act act(String verb, String... words) {
+  private static Act act(Verb verb, String... words) {
     return new Act(verb, List.of(words));
   }
 
-  private void rule(String part, String stage, List<Premise> needed, Act act) {
-    rules.add(new IndexedRule(id + "." + part, id, "", file, line, stage, needed, List.of(act)));
+  private void rule(String part, List<Premise> needed, Act... acts) {
+    rules.add(new IndexedRule(id + "." + part, id, "", file, line, "", needed, List.of(acts)));
   }
 }

@@ -1,6 +1,6 @@
 package insidelift.engine.own;
 
-import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.notes.Note;
 import insidelift.shared.index.Lawful;
 import insidelift.shared.index.RuleIndex.IndexedRule;

@@ -22,11 +22,7 @@ public record Sized(Direction direction, Degrees degrees, double positions, Side
     /** The setting is there already. */
     ALREADY_THERE,
     /** The lever's range ends. */
-    RANGE,
-    /** The rule's own mark is reached. */
-    MARK,
-    /** The driver gets one position fewer. */
-    DRIVER
+    RANGE
   }
 
   /** Whether the lever moves at all. */

@@ -1,12 +1,9 @@
 package insidelift.engine.sizing;
 
 import insidelift.engine.sizing.Sized.End;
-import insidelift.shared.Column;
 import insidelift.shared.Degrees;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
-import insidelift.shared.Mark;
-import insidelift.shared.situation.Baseline;
 import insidelift.shared.situation.FrontEnd;
 import insidelift.shared.situation.Kart;
 import insidelift.shared.situation.Sides;
@@ -25,40 +22,22 @@ public final class Sizer {
     this.kart = kart;
   }
 
-  /**
-   * The move that brings a lever to what a state of the track asks for: to this kart's own baseline
-   * for it, or where none is recorded to where the trade starts.
-   */
-  public Sized target(Lever lever, Column column, boolean fewer) {
-    Baseline own = kart.past().baseline().get(column == Column.DRY ? "dry" : "wet");
-    Optional<Degrees> kept = own == null ? Optional.empty() : at(own.front(), lever);
-    if (kept.isPresent()) {
-      return move(lever, kept.get(), End.ALREADY_THERE);
-    }
-    if (lever == Lever.CAMBER) {
-      return move(lever, Sizes.camberFor(column), End.ALREADY_THERE);
-    }
-    int asked = Sizes.casterFor(column);
-    int positions = Math.max(0, asked - (fewer ? 1 : 0));
-    End short0 = positions < asked ? End.DRIVER : End.ALREADY_THERE;
-    return move(lever, casterStep().times(positions), short0);
+  /** The move that brings a lever to a place: camber absolute, caster from neutral. */
+  public Sized to(Lever lever, Degrees wanted) {
+    return move(lever, wanted, End.ALREADY_THERE);
   }
 
-  /** The move of one correction: one position, or two. */
-  public Sized correction(Lever lever, Direction direction, int steps, Optional<Mark> mark) {
+  /** The move by so much, for a lever of which nobody knows where it stands. */
+  public Sized by(Lever lever, Degrees way) {
+    return move(lever, present(lever).plus(way), End.ALREADY_THERE);
+  }
+
+  /** The move by one position; it stops at the end of the range that it goes toward. */
+  public Sized one(Lever lever, Direction direction) {
     double sign = direction == Direction.MORE ? 1 : -1;
-    Degrees wanted = present(lever).plus(step(lever).times(sign * steps));
+    Degrees wanted = present(lever).plus(step(lever).times(sign));
     Degrees least = lever == Lever.CAMBER ? Sizes.CAMBER_LEAST : casterEnd(-1);
     Degrees most = lever == Lever.CAMBER ? Sizes.CAMBER_MOST : casterEnd(1);
-    if (mark.isPresent()) {
-      Degrees stop = Sizes.camberAt(mark.get());
-      if (sign < 0 && stop.exceeds(wanted)) {
-        return stopped(lever, direction, stop, End.MARK);
-      }
-      if (sign > 0 && wanted.exceeds(stop)) {
-        return stopped(lever, direction, stop, End.MARK);
-      }
-    }
     // Only the end that the move goes toward can stop it: a kart past the other end comes back by
     // the same single step.
     if (sign < 0 && least.exceeds(wanted)) {
@@ -70,17 +49,9 @@ public final class Sizer {
     return move(lever, wanted, leastCorrection(lever), End.ALREADY_THERE);
   }
 
-  /**
-   * The move that takes the last change of a lever back: to the reading before it, or where that
-   * was not taken, or lies the other way, one position.
-   */
-  public Sized undo(Lever lever, Direction direction) {
-    return kart.past()
-        .before()
-        .flatMap(front -> at(front, lever))
-        .map(before -> move(lever, before, End.ALREADY_THERE))
-        .filter(exact -> exact.direction() == direction)
-        .orElseGet(() -> correction(lever, direction, 1, Optional.empty()));
+  /** Whether it was measured where a lever stands. */
+  public boolean read(Lever lever) {
+    return at(kart.front(), lever).isPresent();
   }
 
   private static Optional<Degrees> at(FrontEnd front, Lever lever) {

@@ -1,8 +1,6 @@
 package insidelift.engine.sizing;
 
-import insidelift.shared.Column;
 import insidelift.shared.Degrees;
-import insidelift.shared.Mark;
 
 /**
  * The numbers of the trade, in one typed table. All are provisional unless another source stands
@@ -43,33 +41,4 @@ public final class Sizes {
   public static final int MINUTES_TO = 30;
 
   private Sizes() {}
-
-  /**
-   * The camber that a state of the track asks for, each side. Provisional but for standing water.
-   */
-  static Degrees camberFor(Column column) {
-    return switch (column) {
-      case DRY -> Degrees.ZERO;
-      case DAMP -> Degrees.of(0.5);
-      case WET -> Degrees.of(1.0);
-      case STANDING -> Degrees.of(2.0);
-    };
-  }
-
-  /** The caster that a state of the track asks for, in positions from neutral. Provisional. */
-  static int casterFor(Column column) {
-    return switch (column) {
-      case DRY -> 0;
-      case DAMP -> 1;
-      case WET -> 2;
-      case STANDING -> 3;
-    };
-  }
-
-  /** The camber at a named mark. Provisional. */
-  static Degrees camberAt(Mark mark) {
-    return switch (mark) {
-      case A_LITTLE_NEGATIVE -> Degrees.of(-0.5);
-    };
-  }
 }

@@ -1,6 +1,6 @@
 package insidelift.engine.training;
 
-import insidelift.engine.consultation.Conclusion;
+import insidelift.engine.consultation.decision.Conclusion;
 import insidelift.engine.notes.NoteBook;
 import insidelift.shared.Degrees;
 import insidelift.shared.Direction;

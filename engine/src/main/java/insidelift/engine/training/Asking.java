@@ -1,7 +1,7 @@
 package insidelift.engine.training;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.NextQuestion;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.foresight.NextQuestion;
 import insidelift.engine.training.Ladder.Rung;
 import insidelift.shared.Answer;
 import insidelift.shared.Vocabulary;
@@ -64,7 +64,7 @@ public final class Asking {
         asked.add(judged(question, known, hinted(before)));
         known = after(known, question);
       } else if (moves.get(i) instanceof DrillMove.Hint) {
-        open[i] = !next.worthAsking(known, known.declined()).isEmpty();
+        open[i] = !next.worthAsking(known).isEmpty();
       }
     }
     rest(known);
@@ -96,7 +96,7 @@ public final class Asking {
   }
 
   private Asked judged(String question, Situation known, boolean hinted) {
-    List<Question> worth = next.worthAsking(known, known.declined());
+    List<Question> worth = next.worthAsking(known);
     if (worth.isEmpty()) {
       return new Asked(question, 0, "", 0, 0, hinted, known);
     }
@@ -125,18 +125,18 @@ public final class Asking {
                 .findFirst()
                 .orElse("")
             : question;
-    return id.isEmpty() ? 0 : next.tells(known, known.declined(), id);
+    return id.isEmpty() ? 0 : next.tells(known, id);
   }
 
   /** Asks on as the engine would, until nothing can matter any more. */
   private void rest(Situation last) {
     Situation known = last;
-    List<Question> worth = next.worthAsking(known, known.declined());
+    List<Question> worth = next.worthAsking(known);
     while (!worth.isEmpty()) {
       String question = name(worth.get(0));
       leftOut.add(question);
       known = after(known, question);
-      worth = next.worthAsking(known, known.declined());
+      worth = next.worthAsking(known);
     }
   }
 

@@ -1,11 +1,12 @@
 package insidelift.engine.training;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Imagined;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.foresight.Imagined;
 import insidelift.engine.notes.Note;
 import insidelift.engine.training.Card.Kind;
 import insidelift.shared.index.RuleIndex.Act;
 import insidelift.shared.index.RuleIndex.IndexedRule;
+import insidelift.shared.index.Verb;
 import insidelift.shared.situation.Situation;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,8 +22,7 @@ import java.util.Set;
  */
 public final class CardBox {
 
-  private static final Set<String> DECIDING =
-      Set.of("check", "target", "correction", "undo", "carryOn", "bar");
+  private static final Set<Verb> DECIDING = Set.of(Verb.CHECK, Verb.CLAIM, Verb.START, Verb.BARRED);
 
   /** What is asked of a section, by its heading. */
   private static final Map<String, String> ASKED =
@@ -44,7 +44,7 @@ public final class CardBox {
   /** The cards that an advisor's rules and notes make. */
   public CardBox(Advisor advisor) {
     this.advisor = advisor;
-    this.imagined = new Imagined(advisor);
+    this.imagined = new Imagined(advisor.decider());
     for (String id : advisor.notes().ids()) {
       Note note = advisor.notes().note(id);
       if (!note.kind().equals("lesson")) {
@@ -90,6 +90,6 @@ public final class CardBox {
   }
 
   private static boolean speaksFor(Act act) {
-    return act.verb().equals("evidence") && !act.words().get(1).startsWith("-");
+    return act.verb() == Verb.EVIDENCE && act.number(1) > 0;
   }
 }

@@ -1,8 +1,8 @@
 package insidelift.engine.training;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Conclusion;
-import insidelift.engine.consultation.Imagined;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.decision.Conclusion;
+import insidelift.engine.consultation.foresight.Imagined;
 import insidelift.engine.logbook.AttemptEntry;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.situation.CaseProblem;
@@ -34,7 +34,7 @@ public final class Cases {
   /** Cases by the rules of an advisor. */
   public Cases(Advisor advisor) {
     this.advisor = advisor;
-    this.imagined = new Imagined(advisor);
+    this.imagined = new Imagined(advisor.decider());
   }
 
   /** The case of a number: the same whenever rules and words are the same. */
@@ -66,7 +66,7 @@ public final class Cases {
   }
 
   private String cause(Situation situation) {
-    return String.join(" ", Conclusion.of(advisor, situation).reasons());
+    return String.join(" ", Conclusion.of(advisor.decider(), situation).reasons());
   }
 
   /**

@@ -1,8 +1,8 @@
 package insidelift.engine.training;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Conclusion;
-import insidelift.engine.consultation.NextQuestion;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.decision.Conclusion;
+import insidelift.engine.consultation.foresight.NextQuestion;
 import insidelift.engine.sizing.Sizer;
 import insidelift.engine.training.Card.Option;
 import insidelift.shared.Answer;
@@ -51,7 +51,7 @@ public final class Drill {
     for (Answer answer : hidden.hidden().facts(advisor.vocabulary())) {
       truth.put(answer.question(), answer.value());
     }
-    this.right = Conclusion.of(advisor, hidden.hidden());
+    this.right = Conclusion.of(advisor.decider(), hidden.hidden());
     if (right.status() == Status.NOT_ENOUGH) {
       throw new IllegalArgumentException("too little is known in this case to say anything");
     }
@@ -210,7 +210,7 @@ public final class Drill {
   Accepted accepted() {
     Set<String> findings = new TreeSet<>(named(right));
     Set<String> reasons = new TreeSet<>(right.reasons());
-    Conclusion heard = Conclusion.of(advisor, known);
+    Conclusion heard = Conclusion.of(advisor.decider(), known);
     if (sameNow(heard)) {
       findings.addAll(named(heard));
       reasons.addAll(heard.reasons());

@@ -1,6 +1,6 @@
 package insidelift.engine.training;
 
-import insidelift.engine.consultation.Conclusion.Step;
+import insidelift.engine.consultation.decision.Conclusion.Step;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.Named;

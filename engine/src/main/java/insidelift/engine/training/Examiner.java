@@ -1,8 +1,8 @@
 package insidelift.engine.training;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Conclusion;
-import insidelift.engine.consultation.Explanation;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.decision.Conclusion;
+import insidelift.engine.consultation.explanation.Explanation;
 import insidelift.engine.training.Card.Kind;
 import insidelift.engine.training.Card.Option;
 import insidelift.shared.Direction;
@@ -94,7 +94,7 @@ public final class Examiner {
 
   /** The right answers: what the rules make of what is told. */
   Set<String> rightOnes(Card.Choice card) {
-    Conclusion conclusion = Conclusion.of(advisor, card.told());
+    Conclusion conclusion = Conclusion.of(advisor.decider(), card.told());
     if (card.kind() == Kind.DECISION) {
       return Set.of(Answers.of(conclusion));
     }
@@ -124,7 +124,7 @@ public final class Examiner {
     }
     return new Judged(
         right.contains(answer),
-        Answers.words(Conclusion.of(advisor, card.told()), advisor.notes()),
+        Answers.words(Conclusion.of(advisor.decider(), card.told()), advisor.notes()),
         right.contains(answer) ? List.of() : shown(answer, first, explanation));
   }
 

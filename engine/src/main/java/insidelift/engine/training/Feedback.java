@@ -1,9 +1,9 @@
 package insidelift.engine.training;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Conclusion;
-import insidelift.engine.consultation.Conclusion.Step;
-import insidelift.engine.consultation.Explanation;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.decision.Conclusion;
+import insidelift.engine.consultation.decision.Conclusion.Step;
+import insidelift.engine.consultation.explanation.Explanation;
 import insidelift.engine.notes.Note;
 import insidelift.shared.Degrees;
 import insidelift.shared.Lever;

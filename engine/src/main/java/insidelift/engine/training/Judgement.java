@@ -1,9 +1,9 @@
 package insidelift.engine.training;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Conclusion;
-import insidelift.engine.consultation.Conclusion.Step;
-import insidelift.engine.consultation.NextQuestion;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.decision.Conclusion;
+import insidelift.engine.consultation.decision.Conclusion.Step;
+import insidelift.engine.consultation.foresight.NextQuestion;
 import insidelift.engine.training.Ladder.Rung;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;

@@ -1,8 +1,8 @@
 package insidelift.engine.training;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Conclusion;
-import insidelift.engine.consultation.NextQuestion;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.decision.Conclusion;
+import insidelift.engine.consultation.foresight.NextQuestion;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.situation.Situation;
@@ -66,7 +66,7 @@ final class Ladder {
   }
 
   String rung(Situation known, List<DrillMove> before) {
-    List<Question> open = next.worthAsking(known, known.declined());
+    List<Question> open = next.worthAsking(known);
     return switch (rung(before, !open.isEmpty())) {
       case PART -> "Look next at " + PARTS.get(open.get(0).group()) + ".";
       case QUESTION ->
@@ -80,7 +80,7 @@ final class Ladder {
   }
 
   private String finding(Situation known) {
-    Conclusion now = Conclusion.of(advisor, known);
+    Conclusion now = Conclusion.of(advisor.decider(), known);
     if (now.status() == Status.FIX_FIRST) {
       return "Something has to be put right before a lever is touched.";
     }
@@ -97,7 +97,7 @@ final class Ladder {
   }
 
   private String answer(Situation known) {
-    Conclusion now = Conclusion.of(advisor, known);
+    Conclusion now = Conclusion.of(advisor.decider(), known);
     return "What to do: " + Answers.words(now, advisor.notes()) + ".";
   }
 }

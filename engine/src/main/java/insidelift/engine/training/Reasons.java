@@ -1,10 +1,11 @@
 package insidelift.engine.training;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Conclusion;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.decision.Conclusion;
 import insidelift.engine.training.Card.Option;
 import insidelift.shared.Status;
 import insidelift.shared.index.RuleIndex.IndexedRule;
+import insidelift.shared.index.Verb;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,11 +21,11 @@ final class Reasons {
   private static final int OTHERS = 3;
 
   /** The acts of rules whose notes are reasons, by what the case comes to. */
-  private static final Map<Status, Set<String>> REASONING =
+  private static final Map<Status, Set<Verb>> REASONING =
       Map.of(
-          Status.FIX_FIRST, Set.of("check"),
-          Status.CHANGE, Set.of("target", "correction", "undo", "carryOn"),
-          Status.HOLD, Set.of("hold", "bar", "rests", "setsAside"),
+          Status.FIX_FIRST, Set.of(Verb.CHECK),
+          Status.CHANGE, Set.of(Verb.CLAIM, Verb.START),
+          Status.HOLD, Set.of(Verb.BARRED),
           Status.NOT_ENOUGH, Set.of());
 
   private Reasons() {}
@@ -35,7 +36,7 @@ final class Reasons {
       return List.of();
     }
     Conclusion right = drill.right();
-    Conclusion heard = Conclusion.of(advisor, drill.known());
+    Conclusion heard = Conclusion.of(advisor.decider(), drill.known());
     // A trainee who has found one fault of two is asked for the one that was found.
     boolean found = drill.sameNow(heard) && !heard.reasons().isEmpty();
     List<String> holding = List.copyOf(found ? heard.reasons() : accepted);

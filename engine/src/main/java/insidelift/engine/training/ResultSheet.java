@@ -1,7 +1,7 @@
 package insidelift.engine.training;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.NextQuestion;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.foresight.NextQuestion;
 import insidelift.engine.logbook.AttemptEntry;
 import insidelift.engine.logbook.Numbered;
 import insidelift.shared.situation.Printable;

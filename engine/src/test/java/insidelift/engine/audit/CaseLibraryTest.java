@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import insidelift.engine.audit.CaseLibrary.Disagreement;
-import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.advice.Advisor;
 import insidelift.shared.situation.CaseProblem;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -35,7 +35,7 @@ class CaseLibraryTest {
             """
             [{'name': 'Wet: we went the other way', 'source': 'our log, common-practice',
               'answers': {'water': 'wet'}, 'expect': {'status': 'change', 'camber': 'less'},
-              'fires': ['check-play'], 'silent': ['camber-wet-positive.wet']},
+              'fires': ['check-play'], 'silent': ['track-wet']},
              {'name': 'Play: we stopped', 'source': 'our log', 'answers': {'play': 'some'},
               'expect': {'status': 'fix-first', 'checks': ['check-play']}}]
             """);
@@ -48,7 +48,7 @@ class CaseLibraryTest {
                 List.of(
                     "camber: less expected, more",
                     "rule check-play: expected to speak, silent",
-                    "rule camber-wet-positive.wet: expected silent, speaks")));
+                    "rule track-wet: expected silent, speaks")));
     assertThat(library.bySource()).containsEntry("our log", 2).containsEntry("common-practice", 1);
   }
 

@@ -2,8 +2,8 @@ package insidelift.engine.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import insidelift.engine.consultation.Consistent;
-import insidelift.engine.consultation.Grid;
+import insidelift.engine.consultation.foresight.Consistent;
+import insidelift.engine.consultation.foresight.Grid;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.situation.Situation;
 import java.util.HashSet;

@@ -2,15 +2,15 @@ package insidelift.engine.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Decided;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.decision.Decided;
 import insidelift.engine.notes.Note;
 import insidelift.rules.RuleBase;
+import insidelift.shared.index.Premise;
 import insidelift.shared.index.RuleIndex;
 import insidelift.shared.index.RuleIndex.Act;
-import insidelift.shared.index.RuleIndex.Constraint;
 import insidelift.shared.index.RuleIndex.IndexedRule;
-import insidelift.shared.index.RuleIndex.Premise;
+import insidelift.shared.index.Verb;
 import insidelift.shared.situation.Situation;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -27,29 +27,14 @@ final class Mistaken {
   private Mistaken() {}
 
   static Premise answer(String question, String... values) {
-    return new Premise(
-        "Answer",
-        false,
-        List.of(
-            new Constraint("question", "==", List.of(question)),
-            new Constraint("value", "in", List.of(values))));
+    return new Premise.Told(List.of(question), List.of(values), false);
   }
 
-  static Premise finding(String id, int least) {
-    return new Premise(
-        "Finding",
-        false,
-        List.of(
-            new Constraint("id", "==", List.of(id)),
-            new Constraint("strength", ">=", List.of("" + least))));
+  static IndexedRule rule(String id, String note, List<Premise> premises, Act... acts) {
+    return new IndexedRule(id, note, "", "made-up", 7, "", premises, List.of(acts));
   }
 
-  static IndexedRule rule(
-      String id, String note, String stage, List<Premise> premises, Act... acts) {
-    return new IndexedRule(id, note, "", "made-up", 7, stage, premises, List.of(acts));
-  }
-
-  static Act act(String verb, String... words) {
+  static Act act(Verb verb, String... words) {
     return new Act(verb, List.of(words));
   }
 

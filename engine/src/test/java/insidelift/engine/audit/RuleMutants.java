@@ -1,27 +1,26 @@
 package insidelift.engine.audit;
 
 import insidelift.shared.CheckKind;
-import insidelift.shared.Column;
 import insidelift.shared.Lever;
 import insidelift.shared.Named;
-import insidelift.shared.Rank;
 import insidelift.shared.Scope;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.FindingWord;
+import insidelift.shared.index.Premise;
+import insidelift.shared.index.Premise.Moved;
+import insidelift.shared.index.Premise.Told;
 import insidelift.shared.index.RuleIndex;
 import insidelift.shared.index.RuleIndex.Act;
-import insidelift.shared.index.RuleIndex.Constraint;
 import insidelift.shared.index.RuleIndex.IndexedRule;
-import insidelift.shared.index.RuleIndex.Premise;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 
 /**
- * Every small mistake in the rule base that this knows: a rule or a premise left out, a premise
- * turned round, a direction flipped, a weight a step off, another finding, lever, column, kind,
- * rank or scope, a limit moved, a word left out of a list.
+ * Every small mistake in the plain rules and tables that this knows: a rule or a premise left out,
+ * a premise turned round, a question or a value left out of a list, a direction flipped, a weight,
+ * a strength or a credence a step off, another finding, lever, water or scope, a claim mirrored or
+ * not.
  */
 final class RuleMutants {
 
@@ -35,8 +34,8 @@ final class RuleMutants {
    */
   record Mutant(String what, IndexedRule rule, RuleIndex index, boolean narrower) {}
 
-  private static final Map<String, List<String>> STEPS =
-      Map.of("2", List.of("5"), "5", List.of("2", "10"), "10", List.of("5"));
+  private static final List<String> PHASES = List.of("entry", "mid", "exit");
+  private static final List<String> WATERS = List.of("dry", "damp", "wet", "standing");
 
   private final RuleIndex index;
   private final List<String> findings;
@@ -49,7 +48,7 @@ final class RuleMutants {
 
   static List<Mutant> of(RuleIndex index, Vocabulary words) {
     RuleMutants all = new RuleMutants(index, words);
-    index.rules().forEach(all::mutate);
+    index.rules().stream().filter(IndexedRule::plain).forEach(all::mutate);
     return all.mutants;
   }
 
@@ -57,17 +56,10 @@ final class RuleMutants {
     add(rule, null, "left out");
     for (int i = 0; i < rule.premises().size(); i++) {
       Premise premise = rule.premises().get(i);
-      String name = "premise " + (i + 1) + " " + premise.fact();
+      String name = "premise " + (i + 1);
       add(rule, with(rule, i, null), name + " left out");
-      add(rule, with(rule, i, turned(premise)), name + " turned round");
-      for (Constraint constraint : premise.fields()) {
-        for (Constraint other : others(premise, constraint)) {
-          add(
-              rule,
-              with(rule, i, with(premise, constraint, other)),
-              "%s %s %s to %s"
-                  .formatted(name, constraint.field(), shown(constraint), shown(other)));
-        }
+      for (Premise other : others(premise)) {
+        add(rule, with(rule, i, other), name + " to " + other);
       }
     }
     for (int i = 0; i < rule.acts().size(); i++) {
@@ -81,95 +73,78 @@ final class RuleMutants {
     }
   }
 
-  private static Premise turned(Premise premise) {
-    return new Premise(premise.fact(), !premise.absent(), premise.fields());
-  }
-
-  private List<Constraint> others(Premise premise, Constraint constraint) {
-    List<Constraint> others = new ArrayList<>();
-    String place = premise.fact() + "." + constraint.field();
-    List<String> values = constraint.values();
-    switch (constraint.operator()) {
-      case ">=" ->
-          STEPS
-              .getOrDefault(values.get(0), List.of())
-              .forEach(step -> others.add(new Constraint(constraint.field(), ">=", List.of(step))));
-      case "in" -> {
-        for (int i = 0; i < values.size(); i++) {
-          List<String> fewer = new ArrayList<>(values);
-          fewer.remove(i);
-          others.add(new Constraint(constraint.field(), "in", fewer));
-        }
+  private static List<Premise> others(Premise premise) {
+    List<Premise> others = new ArrayList<>();
+    if (premise instanceof Told told) {
+      others.add(new Told(told.questions(), told.values(), !told.absent()));
+      for (int i = 0; told.values().size() > 1 && i < told.values().size(); i++) {
+        others.add(new Told(told.questions(), less(told.values(), i), told.absent()));
       }
-      default -> {
-        String other =
-            switch (place) {
-              case "Finding.id" -> next(findings, values.get(0));
-              case "Barred.direction", "Proposal.direction", "Move.direction" ->
-                  flipped(values.get(0));
-              case "Barred.lever", "Proposal.lever", "Move.lever" ->
-                  next(Lever.class, values.get(0));
-              case "Proposal.kind" -> values.get(0).equals("target") ? "correction" : "target";
-              default -> null;
-            };
-        if (other != null) {
-          others.add(new Constraint(constraint.field(), "==", List.of(other)));
-        }
+      for (int i = 0; told.questions().size() > 1 && i < told.questions().size(); i++) {
+        others.add(new Told(less(told.questions(), i), told.values(), told.absent()));
       }
+    } else if (premise instanceof Moved moved && !moved.lever().isEmpty()) {
+      others.add(new Moved(next(Lever.class, moved.lever()), moved.direction()));
+      others.add(new Moved(moved.lever(), flipped(moved.direction())));
     }
     return others;
+  }
+
+  private static List<String> less(List<String> words, int at) {
+    List<String> fewer = new ArrayList<>(words);
+    fewer.remove(at);
+    return fewer;
   }
 
   private List<Act> others(Act act) {
-    List<Act> others = new ArrayList<>();
-    List<String> words = act.words();
-    switch (act.verb()) {
-      case "check" -> others.add(word(act, 0, next(CheckKind.class, words.get(0))));
-      case "evidence" -> {
-        others.add(word(act, 0, next(findings, words.get(0))));
-        others.add(word(act, 1, "" + -Integer.parseInt(words.get(1))));
-        String sign = words.get(1).startsWith("-") ? "-" : "";
-        STEPS
-            .get(words.get(1).replace("-", ""))
-            .forEach(step -> others.add(word(act, 1, sign + step)));
-      }
-      case "target" -> {
-        others.add(word(act, 0, next(Lever.class, words.get(0))));
-        others.add(word(act, 1, next(Column.class, words.get(1))));
-      }
-      case "correction" -> {
-        others.add(word(act, 0, next(Lever.class, words.get(0))));
-        others.add(word(act, 1, flipped(words.get(1))));
-      }
-      case "undo", "carryOn", "cap" -> {
-        others.add(word(act, 0, next(Lever.class, words.get(0))));
-        others.add(word(act, 1, flipped(words.get(1))));
-      }
-      case "bar" -> {
-        others.add(word(act, 0, next(Lever.class, words.get(0))));
-        others.add(word(act, 1, flipped(words.get(1))));
-        others.add(word(act, 2, next(Scope.class, words.get(2))));
-      }
-      case "fewer", "hold", "rests" -> others.add(word(act, 0, next(Lever.class, words.get(0))));
-      case "leads" -> {
-        others.add(word(act, 0, next(Lever.class, words.get(0))));
-        others.add(word(act, 1, next(Rank.class, words.get(1))));
-      }
-      case "setsAside", "doubles" -> {
-        for (int i = 0; i < words.size() && words.size() > 1; i++) {
-          List<String> fewer = new ArrayList<>(words);
-          fewer.remove(i);
-          others.add(new Act(act.verb(), fewer));
-        }
-      }
-      case "caution" -> {
-        if (!words.get(0).equals("both")) {
-          others.add(word(act, 0, next(Lever.class, words.get(0))));
-        }
-      }
-      default -> {}
-    }
-    return others;
+    return switch (act.verb()) {
+      case CHECK -> List.of(word(act, 0, next(CheckKind.class, act.word(0))));
+      case EVIDENCE ->
+          List.of(
+              word(act, 0, next(findings, act.word(0))),
+              word(act, 1, "" + -act.number(1)),
+              word(act, 1, "" + (act.number(1) + 4)),
+              word(act, 1, "" + (act.number(1) - 4)));
+      case CLAIM ->
+          List.of(
+              word(act, 0, next(Lever.class, act.word(0))),
+              word(act, 1, flipped(act.word(1))),
+              word(act, 2, next(act.word(2))),
+              word(act, 3, "" + -act.number(3)),
+              word(act, 3, "" + (act.number(3) + Integer.signum(act.number(3)))),
+              word(act, 4, "" + (act.number(4) + 10)),
+              word(act, 4, "" + (act.number(4) - 10)),
+              word(act, 5, act.word(5).equals("none") ? "other" : "none"),
+              word(act, 6, act.word(6).equals("both") ? "one" : "both"));
+      case BARRED ->
+          List.of(
+              word(act, 0, next(Lever.class, act.word(0))),
+              word(act, 1, flipped(act.word(1))),
+              word(act, 2, next(Scope.class, act.word(2))));
+      case START ->
+          List.of(
+              word(act, 0, next(WATERS, act.word(0))),
+              word(act, 1, next(Lever.class, act.word(1))),
+              word(act, 2, "" + (act.number(2) + 50)));
+      case TRACK -> List.of(word(act, 0, next(WATERS, act.word(0))));
+      case SEVERITY -> List.of(word(act, 0, "" + (act.number(0) + 20)));
+      case TERM ->
+          List.of(
+              word(act, 2, "" + (act.number(2) == 0 ? 1 : -act.number(2))),
+              word(act, 4, act.word(4).equals("true") ? "false" : "true"));
+      case OPTION ->
+          List.of(word(act, 1, flipped(act.word(1))), word(act, 2, "" + (act.number(2) + 4)));
+      case CARE ->
+          act.word(0).equals("both")
+              ? List.of()
+              : List.of(word(act, 0, next(Lever.class, act.word(0))));
+      case UNSEEN, OTHER, OVERRULED, JOB -> List.of();
+    };
+  }
+
+  /** Another thing that a claim is about. */
+  private String next(String on) {
+    return PHASES.contains(on) ? next(PHASES, on) : next(findings, on);
   }
 
   private void add(IndexedRule rule, IndexedRule other, String what) {
@@ -208,7 +183,7 @@ final class RuleMutants {
         rule.mechanism(),
         rule.family(),
         rule.line(),
-        rule.stage(),
+        rule.says(),
         premises,
         rule.acts());
   }
@@ -226,15 +201,9 @@ final class RuleMutants {
         rule.mechanism(),
         rule.family(),
         rule.line(),
-        rule.stage(),
+        rule.says(),
         rule.premises(),
         acts);
-  }
-
-  private static Premise with(Premise premise, Constraint constraint, Constraint other) {
-    List<Constraint> fields = new ArrayList<>(premise.fields());
-    fields.set(fields.indexOf(constraint), other);
-    return new Premise(premise.fact(), premise.absent(), fields);
   }
 
   private static Act word(Act act, int at, String word) {
@@ -255,11 +224,7 @@ final class RuleMutants {
     return next(Arrays.stream(type.getEnumConstants()).map(Named::id).toList(), one);
   }
 
-  private static String shown(Constraint constraint) {
-    return String.join("|", constraint.values());
-  }
-
   private static String shown(Act act) {
-    return act.verb() + " " + String.join("|", act.words());
+    return act.verb().id() + " " + String.join("|", act.words());
   }
 }

@@ -2,9 +2,10 @@ package insidelift.engine.audit;
 
 import insidelift.engine.audit.CaseLibrary.Entry;
 import insidelift.engine.audit.RuleMutants.Mutant;
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Decided;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.decision.Decided;
 import insidelift.rules.RuleBase;
+import insidelift.rules.fact.Spoken;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.CaseProblem;
@@ -19,6 +20,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -33,7 +35,7 @@ public final class RuleMutation {
   record Survivor(String mutant, Situation witness, List<String> differs) {}
 
   /** What a situation comes to by the rules as they are, and which of them speak. */
-  private record Known(Decided decided, Set<?> ledger, Set<String> spoke) {}
+  private record Known(Decided decided, Set<Object> made, Set<String> spoke) {}
 
   /** In how many situations a mistake that no case notices is looked for. */
   static final Effort EFFORT = new Effort(100, 3, 600, 1);
@@ -60,8 +62,17 @@ public final class RuleMutation {
   private Known known(Situation situation) {
     Decided decided = base.decide(situation);
     Set<String> spoke = new HashSet<>();
-    decided.ledger().forEach(entry -> spoke.add(entry.by().rule()));
-    return new Known(decided, new HashSet<>(decided.ledger()), spoke);
+    decided.reasoned().all(Spoken.class).forEach(said -> spoke.add(said.by().rule()));
+    return new Known(decided, made(decided), spoke);
+  }
+
+  /** All that was made of a situation, the words of the tables aside. */
+  private static Set<Object> made(Decided decided) {
+    return decided
+        .reasoned()
+        .all(Object.class)
+        .filter(fact -> !(fact instanceof Spoken.Term || fact instanceof Spoken.Option))
+        .collect(Collectors.toSet());
   }
 
   /** Makes one in so many mistakes. */
@@ -140,9 +151,8 @@ public final class RuleMutation {
       return false;
     }
     Decided decided = wrong.decide(situation);
-    return decided.status() != right.decided().status()
-        || !decided.first().equals(right.decided().first())
-        || !new HashSet<>(decided.ledger()).equals(right.ledger());
+    return !decided.verdicts().equals(right.decided().verdicts())
+        || !made(decided).equals(right.made());
   }
 
   private Survivor survivor(Mutant mutant, Advisor wrong) {

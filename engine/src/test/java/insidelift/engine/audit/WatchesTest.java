@@ -5,15 +5,17 @@ import static insidelift.engine.audit.Mistaken.SOUND;
 import static insidelift.engine.audit.Mistaken.act;
 import static insidelift.engine.audit.Mistaken.answer;
 import static insidelift.engine.audit.Mistaken.decided;
-import static insidelift.engine.audit.Mistaken.finding;
 import static insidelift.engine.audit.Mistaken.found;
 import static insidelift.engine.audit.Mistaken.knowledge;
 import static insidelift.engine.audit.Mistaken.rule;
 import static insidelift.engine.audit.Mistaken.situation;
+import static insidelift.engine.audit.Mistaken.with;
 import static insidelift.engine.audit.Mistaken.without;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import insidelift.engine.consultation.decision.Decided;
 import insidelift.shared.index.RuleIndex.IndexedRule;
+import insidelift.shared.index.Verb;
 import insidelift.shared.situation.Situation;
 import java.util.List;
 import java.util.stream.Stream;
@@ -21,22 +23,6 @@ import org.junit.jupiter.api.Test;
 
 /** What is looked at in every situation sees a mistake made on purpose, and none without it. */
 class WatchesTest {
-
-  @Test
-  void opposedCorrectionsWithoutADeciderAreShownByTheirAnswers() {
-    Situation both = situation("water", "dry", "mid-corner", "oversteer", "exit", "understeer");
-    Knowledge undecided = without("by-phase.mid-loose");
-    Voices voices = new Voices(undecided);
-    voices.see(both, decided(undecided, both));
-    found(
-        voices.opposed(),
-        "camber-front-weak camber-rear-loose",
-        "\"camber-front-weak\" and \"camber-rear-loose\" ask camber both ways and no rule decides");
-    assertThat(voices.opposed().get(0).witness()).containsEntry("exit", "understeer");
-    Voices sound = new Voices(SOUND);
-    sound.see(both, decided(SOUND, both));
-    assertThat(sound.opposed()).isEmpty();
-  }
 
   @Test
   void aRuleThatNeverSpeaksIsNamed() {
@@ -49,16 +35,16 @@ class WatchesTest {
 
   @Test
   void aSilenceWithoutAReasonIsAGap() {
-    Knowledge mute = without("nothing-asks.caster");
     Situation some = situation("water", "dry", "turn-in", "good");
-    Voices voices = new Voices(mute);
-    voices.see(some, decided(mute, some));
+    Decided held = decided(SOUND, some);
+    Voices mute = new Voices(SOUND);
+    mute.see(some, new Decided(some, held.status(), held.reasoned(), List.of()));
     found(
-        voices.gaps(),
+        mute.gaps(),
         "no lever moves, and nothing says why",
         "no lever moves, and nothing says why");
     Voices sound = new Voices(SOUND);
-    sound.see(some, decided(SOUND, some));
+    sound.see(some, held);
     assertThat(sound.gaps()).isEmpty();
   }
 
@@ -66,13 +52,13 @@ class WatchesTest {
   void everyInvariantThatRulesCanBreakIsSeenBroken() {
     broken(without("check-play"), situation("play", "some"), "a fault moves no lever");
     broken(
-        without("caster-heavy-limit"),
+        without("limit.heavy"),
         situation("steering-weight", "heavy", "water", "wet"),
         "too heavy a steering gets no more caster");
     broken(
         knowledge(
             SOUND.rules().stream()
-                .filter(rule -> rule.acts().stream().noneMatch(a -> a.verb().equals("caution")))
+                .filter(rule -> rule.acts(Verb.CARE).findAny().isEmpty())
                 .toList()),
         situation("water", "wet"),
         "a move has reasons, cautions and a job");
@@ -80,12 +66,10 @@ class WatchesTest {
         rule(
             "meddling",
             "camber-rear-loose",
-            "advise",
-            List.of(finding("even-contact", 5)),
-            act("correction", "camber", "less", "even-contact"));
+            List.of(answer("front-wear", "even")),
+            act(Verb.EVIDENCE, "mid-slide", "40", "front-wear"));
     broken(
-        knowledge(
-            Stream.concat(without("camber-even").rules().stream(), Stream.of(meddling)).toList()),
+        with(meddling),
         situation("turn-in", "good", "mid-corner", "good", "exit", "good", "front-wear", "even"),
         "where all is good nothing is corrected");
   }
@@ -103,12 +87,7 @@ class WatchesTest {
   @Test
   void aComparisonThatRulesBreakIsSeenBroken() {
     IndexedRule leftOnly =
-        rule(
-            "left-only",
-            "check-play",
-            "MAIN",
-            List.of(answer("pull", "left")),
-            act("check", "fault"));
+        rule("left-only", "check-play", List.of(answer("pull", "left")), act(Verb.CHECK, "fault"));
     Knowledge lopsided =
         knowledge(
             Stream.concat(without("caster-unequal").rules().stream(), Stream.of(leftOnly))
@@ -121,13 +100,11 @@ class WatchesTest {
         rule(
             "backward",
             "camber-wet-positive",
-            "advise",
-            List.of(answer("water", "standing")),
-            act("target", "camber", "damp"));
+            List.of(),
+            act(Verb.START, "standing", "camber", "50"));
     compared(
         knowledge(
-            Stream.concat(
-                    without("camber-wet-positive.standing").rules().stream(), Stream.of(backward))
+            Stream.concat(without("start-camber-standing").rules().stream(), Stream.of(backward))
                 .toList()),
         situation("water", "wet"),
         "more water never asks for less");

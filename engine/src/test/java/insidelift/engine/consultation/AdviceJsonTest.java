@@ -3,6 +3,7 @@ package insidelift.engine.consultation;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.engine.audit.CaseLibrary.Entry;
+import insidelift.engine.consultation.advice.Advisor;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.advice.AdviceJson;
 import insidelift.shared.situation.CaseReader;

@@ -3,10 +3,8 @@ package insidelift.engine.consultation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import insidelift.shared.Contribution;
-import insidelift.shared.Contribution.Evidence;
-import insidelift.shared.Contribution.Origin;
-import insidelift.shared.Finding;
+import insidelift.rules.fact.Evidence;
+import insidelift.rules.fact.Spoken.By;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -48,13 +46,14 @@ class CertaintyFactorsTest {
     return cf(decibans(a) + decibans(b));
   }
 
-  private static int weighed(int... weights) {
-    List<Contribution> ledger = new ArrayList<>();
-    for (int weight : weights) {
-      String name = "observation-" + ledger.size();
-      ledger.add(new Evidence(new Origin(name, "note", List.of()), "finding", weight, name));
+  /** The rules keep quarters of a deciban. */
+  private static double weighed(double... decibans) {
+    List<Evidence> pieces = new ArrayList<>();
+    for (double one : decibans) {
+      String name = "observation-" + pieces.size();
+      pieces.add(new Evidence(new By(name, "note"), "finding", (int) Math.round(4 * one), name));
     }
-    return Weigher.findings(Weigher.counted(ledger)).stream().mapToInt(Finding::strength).sum();
+    return Evidence.sum(pieces) / 4.0;
   }
 
   @Test
@@ -86,15 +85,15 @@ class CertaintyFactorsTest {
 
   @Test
   void theWeightsOfTheRulesCombineAsTheParallelRuleSays() {
-    int[] weights = {-10, -5, -2, 2, 5, 10};
-    for (int a : weights) {
-      for (int b : weights) {
+    double[] weights = {-10, -5, -2, 1.25, 2, 3, 5, 10};
+    for (double a : weights) {
+      for (double b : weights) {
         assertThat(cf(weighed(a, b)))
-            .as("%d and %d", a, b)
+            .as("%s and %s", a, b)
             .isCloseTo(parallel(cf(a), cf(b)), within(1e-12));
-        for (int c : weights) {
+        for (double c : weights) {
           assertThat(cf(weighed(a, b, c)))
-              .as("%d, %d and %d", a, b, c)
+              .as("%s, %s and %s", a, b, c)
               .isCloseTo(parallel(parallel(cf(a), cf(b)), cf(c)), within(1e-12));
         }
       }
@@ -112,19 +111,10 @@ class CertaintyFactorsTest {
     }
     assertThat(copies).isEqualTo(298);
 
-    List<Contribution> repeated = new ArrayList<>();
+    List<Evidence> repeated = new ArrayList<>();
     for (int i = 0; i <= copies; i++) {
-      Origin rule = new Origin("rule-" + i, "note", List.of());
-      repeated.add(new Evidence(rule, "finding", 2, "turn-in"));
+      repeated.add(new Evidence(new By("rule-" + i, "note"), "finding", 8, "turn-in"));
     }
-    assertThat(Weigher.findings(Weigher.counted(repeated)))
-        .containsExactly(new Finding("finding", 2));
-  }
-
-  @Test
-  void theWordsStandAtPublishedFactors() {
-    assertThat(cf(Weigher.SLIGHT)).isCloseTo(.369, within(DIGITS));
-    assertThat(cf(Weigher.CLEAR)).isCloseTo(.684, within(DIGITS));
-    assertThat(cf(Weigher.STRONG)).isCloseTo(.900, within(DIGITS));
+    assertThat(Evidence.sum(repeated)).isEqualTo(8);
   }
 }

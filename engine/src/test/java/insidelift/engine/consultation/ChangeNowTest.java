@@ -2,6 +2,8 @@ package insidelift.engine.consultation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.advice.ChangeNow;
 import insidelift.engine.geometry.ChangeEffect;
 import insidelift.shared.situation.Situation;
 import java.util.Map;

@@ -1,6 +1,7 @@
 package insidelift.engine.consultation;
 
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.notes.NoteBook;
 import insidelift.rules.RuleBase;
 import insidelift.shared.Vocabulary;

@@ -2,6 +2,7 @@ package insidelift.engine.consultation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import insidelift.engine.consultation.advice.Advisor;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.Situation;
 import java.util.List;

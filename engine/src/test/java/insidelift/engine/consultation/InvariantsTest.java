@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import insidelift.engine.consultation.advice.Advisor;
 import insidelift.shared.CheckKind;
 import insidelift.shared.Direction;
 import insidelift.shared.Kind;
@@ -72,12 +73,12 @@ class InvariantsTest {
 
   @Test
   void manySituationsOfEveryOutcomeAreVisited() {
-    assertThat(ALL).hasSizeGreaterThan(RANDOM + 500);
+    assertThat(ALL).hasSizeGreaterThan(RANDOM + 400);
     for (Status status : Status.values()) {
       assertThat(ALL)
           .as(status.id())
           .filteredOn(given -> given.advice().status() == status)
-          .hasSizeGreaterThan(20);
+          .hasSizeGreaterThan(10);
     }
   }
 
@@ -157,7 +158,10 @@ class InvariantsTest {
         move ->
             assertThat(move.reasons())
                 .flatExtracting(Reason::because)
-                .anySatisfy(link -> assertThat(link.toString()).matches("[a-z-]+: [a-z-]+")));
+                .anySatisfy(
+                    link ->
+                        assertThat(link.toString())
+                            .matches("[a-z-]+: [a-z-]+|on this kart tried .*")));
   }
 
   @Test
@@ -232,11 +236,9 @@ class InvariantsTest {
           if (first.stream().anyMatch(move -> move.kind() == Kind.CORRECTION)) {
             assertThat(first).hasSize(1);
           }
-          if (first.stream().anyMatch(move -> move.kind() == Kind.TARGET)) {
-            assertThat(first)
-                .containsExactlyInAnyOrderElementsOf(
-                    moves(advice).stream().filter(m -> m.kind() == Kind.TARGET).toList());
-          }
+          assertThat(moves(advice).stream().filter(move -> move.kind() != Kind.CORRECTION))
+              .as("what is not a correction is made at once")
+              .allMatch(Suggestion::first);
           assertThat(advice.suggestions().stream().limit(first.size()).toList()).isEqualTo(first);
         });
   }
@@ -245,16 +247,13 @@ class InvariantsTest {
   void anUndoGoesFirstAndAlone() {
     everywhere(
         (situation, advice) -> {
-          boolean undone =
-              moves(advice).stream()
-                  .flatMap(move -> move.reasons().stream())
-                  .anyMatch(reason -> reason.note().equals("undo-worse"));
+          boolean undone = moves(advice).stream().anyMatch(move -> move.kind() == Kind.UNDO);
           if (undone) {
-            assertThat(advice.suggestions().get(0).first()).isTrue();
+            assertThat(advice.suggestions().stream().filter(Suggestion::first))
+                .allMatch(move -> move.kind() == Kind.UNDO);
             assertThat(advice.suggestions().get(0).reasons())
                 .extracting(Reason::note)
                 .contains("undo-worse");
-            assertThat(advice.suggestions().stream().filter(Suggestion::first)).hasSize(1);
           }
         });
   }
@@ -262,8 +261,31 @@ class InvariantsTest {
   @Test
   void bothSidesEndEqual() {
     everySuggestion(
-        suggestion ->
-            assertThat(suggestion.target().left()).isEqualTo(suggestion.target().right()));
+        suggestion -> {
+          if (suggestion.target() != null) {
+            assertThat(suggestion.target().left()).isEqualTo(suggestion.target().right());
+          }
+        });
+  }
+
+  @Test
+  void whereNothingWasReadNoPlaceIsNamed() {
+    everywhere(
+        (situation, advice) ->
+            advice
+                .suggestions()
+                .forEach(
+                    suggestion -> {
+                      boolean read =
+                          suggestion.lever() == Lever.CAMBER
+                              ? situation.kart().camber().isPresent()
+                              : situation.kart().casterFromNeutral().isPresent();
+                      assertThat(suggestion.target() != null).isEqualTo(read);
+                      if (!read) {
+                        assertThat(suggestion.summary())
+                            .doesNotContain("it is already where", ", to ");
+                      }
+                    }));
   }
 
   @Test
@@ -272,6 +294,9 @@ class InvariantsTest {
         (situation, advice) -> {
           for (Suggestion move : moves(advice)) {
             Kart kart = situation.kart();
+            if (move.target() == null) {
+              continue;
+            }
             double end = move.target().left();
             if (move.lever() == Lever.CAMBER) {
               if (move.direction() == Direction.MORE) {
@@ -305,11 +330,11 @@ class InvariantsTest {
   }
 
   @Test
-  void aCorrectionIsTwoPositionsAtMost() {
+  void aCorrectionIsOnePositionAtMost() {
     everyMove(
         move -> {
           if (move.kind() == Kind.CORRECTION) {
-            assertThat(move.positions()).isLessThanOrEqualTo(2);
+            assertThat(move.positions()).isLessThanOrEqualTo(1);
           }
         });
   }

@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import insidelift.engine.audit.CaseLibrary.Entry;
-import insidelift.shared.Contribution;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.rules.Reasoned;
+import insidelift.rules.fact.Spoken;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.advice.Advice;
@@ -51,7 +53,8 @@ class WholeCasesTest {
           entry(
               "caster-rubbered-more",
               List.of(
-                  "A rubbered track that binds: caster more",
+                  "Rubbered track, mid-corner and exit understeer, inside rear stays down: camber"
+                      + " first by a hair, caster waits",
                   "A rubbered track whose front bites at turn-in, the inside rear not seen: caster"
                       + " less")));
 
@@ -98,14 +101,16 @@ class WholeCasesTest {
   @Test
   void everyClaimCheckAndDecisionOfTheRulesIsHeardInSomeCase() {
     Set<String> written =
-        ADVISOR.rules().index().rules().stream().map(IndexedRule::note).collect(Collectors.toSet());
+        ADVISOR.rules().index().rules().stream()
+            .filter(IndexedRule::plain)
+            .map(IndexedRule::note)
+            .collect(Collectors.toSet());
     Set<String> heard = new TreeSet<>();
     for (Entry entry : CASES) {
-      ADVISOR.decide(entry.situation()).ledger().stream()
-          .map(Contribution::by)
-          .forEach(by -> heard.add(by.note()));
+      Reasoned reasoned = ADVISOR.decide(entry.situation()).reasoned();
+      reasoned.all(Spoken.class).forEach(said -> heard.add(said.by().note()));
     }
-    assertThat(heard).containsExactlyInAnyOrderElementsOf(written);
+    assertThat(heard).containsAll(written);
   }
 
   @Test
@@ -115,6 +120,8 @@ class WholeCasesTest {
             .map(IndexedRule::note)
             .filter(note -> ADVISOR.notes().note(note).disputed())
             .filter(note -> ADVISOR.notes().note(note).kind().equals("claim"))
+            // The dispute itself, of which camber-front-weak is one side.
+            .filter(note -> !note.equals("camber-dispute"))
             .collect(Collectors.toSet());
     assertThat(BOTH_SIDES.keySet()).isEqualTo(disputed);
     BOTH_SIDES.forEach(

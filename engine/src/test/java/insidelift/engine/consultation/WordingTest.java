@@ -2,9 +2,10 @@ package insidelift.engine.consultation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.shared.Kind;
 import insidelift.shared.Lever;
 import insidelift.shared.advice.Advice;
-import insidelift.shared.advice.Advice.Decision;
 import insidelift.shared.advice.Advice.FoundOut;
 import insidelift.shared.advice.Advice.Minutes;
 import insidelift.shared.advice.Advice.Observation;
@@ -55,8 +56,8 @@ class WordingTest {
 
     assertThat(camber(wet))
         .isEqualTo(
-            "Set camber 1.0° toward positive on both sides, to +1.0°: the track is wet and gives"
-                + " little grip.");
+            "Set camber 1.0° toward positive on both sides: the track is wet and gives little"
+                + " grip.");
     assertThat(caster(wet))
         .isEqualTo(
             "Set caster 2 positions more (about 2.0°) on both sides: a slippery track lifts the"
@@ -72,26 +73,57 @@ class WordingTest {
 
   @Test
   void anUndoTakesBack() {
-    assertThat(
-            camber(
-                advice(
-                    "mid-corner",
-                    "understeer",
-                    "last-change",
-                    "camber-more",
-                    "last-effect",
-                    "worse")))
+    Advice worse =
+        advice(
+            "water",
+            "dry",
+            "turn-in",
+            "good",
+            "last-change",
+            "camber-more",
+            "last-effect",
+            "worse");
+    assertThat(camber(worse))
         .isEqualTo(
-            "Take camber back 0.5° toward negative on both sides, to -0.5°: the last change made"
-                + " it worse.");
+            "Take camber back 0.5° toward negative on both sides: the last change made it worse.");
+  }
+
+  @Test
+  void anUndoGoesToTheReadingBefore() throws Exception {
+    Advice worse =
+        file(
+            "\"water\": \"dry\", \"last-change\": \"camber-more\", \"last-effect\": \"worse\"",
+            "\"camber\": {\"left\": 1, \"right\": 1}, \"before\": {\"camber\": {\"left\": 0,"
+                + " \"right\": 0}}");
+    assertThat(camber(worse))
+        .isEqualTo(
+            "Take camber back 1.0° toward negative on both sides, to 0.0°: the last change made it"
+                + " worse.");
+    assertThat(of(worse, Lever.CAMBER).kind()).isEqualTo(Kind.UNDO);
+  }
+
+  @Test
+  void aKartsOwnSettingIsCalledSo() throws Exception {
+    Advice own =
+        file(
+            "\"water\": \"wet\", \"setup-for\": \"dry\"",
+            "\"camber\": {\"left\": 0, \"right\": 0}, \"baseline\": {\"wet\": {\"camber\":"
+                + " {\"left\": 1.5, \"right\": 1.5}}}");
+    assertThat(camber(own))
+        .isEqualTo(
+            "Set camber 1.5° toward positive on both sides, to +1.5°: this kart's own setting for"
+                + " the wet.");
+    assertThat(of(own, Lever.CAMBER).kind()).isEqualTo(Kind.RESTORE);
   }
 
   @Test
   void aHeldLeverSaysWhatWasWantedAndWhatHoldsIt() {
     assertThat(caster(advice("water", "wet", "steering-weight", "heavy")))
+        .isEqualTo("Leave caster where it is: the steering is already too heavy for this driver.");
+    assertThat(camber(advice("water", "dry", "mid-corner", "understeer", "adjustable", "none")))
         .isEqualTo(
-            "Leave caster where it is (wanted: more), because the steering is already too heavy"
-                + " for this driver.");
+            "Leave camber where it is (wanted, since the front pushes in mid-corner): this kart"
+                + " cannot move that lever.");
   }
 
   @Test
@@ -102,19 +134,11 @@ class WordingTest {
   }
 
   @Test
-  void aLeverAtItsMarkSaysSo() throws Exception {
-    assertThat(
-            camber(
-                file(
-                    "\"water\": \"dry\", \"power\": \"high\", \"exit\": \"oversteer\"",
-                    "\"camber\": {\"left\": -0.5, \"right\": -0.5}")))
-        .isEqualTo("Leave camber where it is: at -0.5° it is as far as this reason takes it.");
-  }
-
-  @Test
   void aPositionTheDriverDoesNotGetIsSaid() {
     assertThat(caster(advice("water", "damp", "driver-strength", "limited")))
-        .isEqualTo("Leave caster where it is: this driver gets one caster position fewer.");
+        .isEqualTo(
+            "Leave caster where it is: this driver gets one caster position fewer than the water"
+                + " asks for.");
   }
 
   @Test
@@ -131,9 +155,8 @@ class WordingTest {
             .get(0);
 
     assertThat(reason.note()).isEqualTo("caster-entry-push");
-    assertThat(reason.because())
-        .containsExactly(
-            "inside-rear: stays-down", "turn-in: understeer", "finding entry-push: strong");
+    assertThat(reason.rule()).isEqualTo("caster-entry");
+    assertThat(reason.because()).containsExactly("turn-in: understeer");
     assertThat(reason.sources())
         .contains("crg-2005: CRG / SSC Racing set-up guide, 2005 (seen nearly in full).");
   }
@@ -146,9 +169,9 @@ class WordingTest {
             .findFirst()
             .orElseThrow();
 
-    assertThat(found.weight()).isEqualTo(3);
+    assertThat(found.weight()).isEqualTo(12);
     assertThat(found.strength()).isEqualTo("slight");
-    assertThat(found.ledger()).extracting(Weighed::weight).containsExactly(-2, 5);
+    assertThat(found.ledger()).extracting(Weighed::weight).containsExactly(20, -8);
   }
 
   @Test
@@ -172,22 +195,21 @@ class WordingTest {
   }
 
   @Test
-  void whoOutranksWhomIsSaidWithWhatGaveWay() {
-    Advice advice = advice("water", "dry", "front-temps", "outer-hot", "mid-corner", "understeer");
+  void aLimitIsSaidWithWhatGaveWay() {
+    Advice advice = advice("water", "dry", "turn-in", "understeer", "adjustable", "camber-only");
 
     assertThat(advice.decisions())
-        .filteredOn(decision -> decision.note().equals("tyre-evidence-first"))
+        .filteredOn(decision -> decision.note().equals("limit-adjustable"))
         .singleElement()
-        .extracting(Decision::over)
-        .isEqualTo(java.util.List.of("camber-front-weak"));
+        .satisfies(decision -> assertThat(decision.over()).contains("caster-entry-push"));
   }
 
   @Test
   void whatWasTakenForGrantedIsSaid() throws Exception {
     assertThat(advice("water", "wet").assumed())
         .containsExactly(
-            "The kart stands at zero camber on both sides.",
-            "The kart stands at its neutral caster on both sides.",
+            "The camber is taken to stand where this set-up usually starts: measure it.",
+            "The caster is taken to stand where this set-up usually starts: measure it.",
             "One camber position moves 0.5° (provisional): measure yours.",
             "One caster position moves 1.0° (provisional): measure yours.");
     assertThat(
@@ -215,9 +237,12 @@ class WordingTest {
                 + " \"neutral\": 12}");
 
     assertThat(of(absolute, Lever.CASTER).target()).isEqualTo(new Settings(14, 14, "absolute"));
-    assertThat(of(advice("water", "wet"), Lever.CASTER).target())
-        .isEqualTo(new Settings(2, 2, "neutral"));
-    assertThat(of(absolute, Lever.CAMBER).target()).isEqualTo(new Settings(1, 1, "absolute"));
+    Advice neutral =
+        file(
+            "\"water\": \"wet\"",
+            "\"caster\": {\"left\": 0, \"right\": 0, \"reference\": \"neutral\"}");
+    assertThat(of(neutral, Lever.CASTER).target()).isEqualTo(new Settings(2, 2, "neutral"));
+    assertThat(of(absolute, Lever.CAMBER).target()).isNull();
   }
 
   @Test

@@ -1,10 +1,11 @@
 package insidelift.engine.logbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
-import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.shared.Degrees;
 import insidelift.shared.Direction;
+import insidelift.shared.Kind;
 import insidelift.shared.Lever;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary;
@@ -13,8 +14,6 @@ import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.situation.Kart;
 import insidelift.shared.situation.Situation;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.DoubleStream;
@@ -133,80 +132,37 @@ class OwnLogTest {
   void a_fault_comes_before_anything_the_log_says() throws Exception {
     OwnLog own = log(run(1, 0, 62), run(2, 0.5, 62.6));
     Situation fault = own.fill(PUSHES.with("play", "some"), VOCABULARY);
-    Advice advice = Advisor.load().knowing(own).advise(fault);
+    Advice advice = Advisor.load().advise(fault);
     assertThat(advice.status()).isEqualTo(Status.FIX_FIRST);
     assertThat(advice.suggestions()).noneMatch(Suggestion::moves);
   }
 
   @Test
-  void what_worked_here_before_goes_first_and_nothing_else_changes() throws Exception {
-    Advisor advisor = Advisor.load();
-    Suggestion byRules = first(advisor.advise(PUSHES));
-    Suggestion second =
-        advisor.advise(PUSHES).suggestions().stream()
-            .filter(s -> s.moves() && !s.first())
-            .findFirst()
-            .orElseThrow();
-    Decision taken =
-        new Decision(
-            second.lever(),
-            second.direction(),
-            second.degrees(),
-            second.reasons().get(0).note(),
-            true,
-            "");
-    OwnLog own = log(worked(taken));
-    assertThat(own.decibans(taken.claim(), taken.lever(), taken.direction()))
-        .isCloseTo(10 * Math.log10(5.0 / 2.0), within(1e-9));
+  void the_runs_before_and_the_reading_before_come_from_the_log() throws Exception {
+    OwnLog own = log(run(1, 0, 62), run(2, 0.5, 62.6));
+    Situation filled = own.fill(PUSHES, VOCABULARY);
+    assertThat(filled.history())
+        .singleElement()
+        .satisfies(run -> assertThat(run.camber().orElseThrow().same(Degrees.ZERO)).isTrue());
+    assertThat(filled.kart().past().before().orElseThrow().camber()).contains(Entries.both(0));
+    Suggestion undo = first(Advisor.load().advise(filled));
+    assertThat(undo.kind()).isEqualTo(Kind.UNDO);
+    assertThat(undo.target().left()).isZero();
 
-    Advice knowing = advisor.knowing(own).advise(PUSHES);
-    assertThat(byRules.lever()).isNotEqualTo(second.lever());
-    assertThat(first(knowing).lever()).isEqualTo(second.lever());
-    assertThat(knowing.suggestions())
-        .extracting(Suggestion::direction)
-        .containsExactlyInAnyOrderElementsOf(
-            advisor.advise(PUSHES).suggestions().stream().map(Suggestion::direction).toList());
-    assertThat(own.lines(PUSHES, VOCABULARY))
-        .anyMatch(line -> line.startsWith("At this track, with this kart: "));
+    Situation told = PUSHES.after(filled.history());
+    assertThat(own.fill(told, VOCABULARY).history()).isEqualTo(filled.history());
 
     LearningSwitch.set(folder, false);
     OwnLog off = OwnLog.ofLastRun(folder, Logbook.read(folder)).orElseThrow();
-    assertThat(first(advisor.knowing(off).advise(PUSHES)).lever()).isEqualTo(byRules.lever());
     assertThat(off.lines(PUSHES, VOCABULARY)).contains("Learning from the log is switched off.");
+    assertThat(off.fill(PUSHES, VOCABULARY).history()).isEmpty();
     assertThat(off.fill(PUSHES, VOCABULARY).answers())
         .containsEntry("driver-strength", "limited")
         .doesNotContainKey("last-change");
   }
 
-  /** Three days on each of which that advice made the laps quicker. */
-  private static List<Entry> worked(Decision taken) {
-    double step = taken.direction() == Direction.MORE ? 0.5 : -0.5;
-    boolean camber = taken.lever() == Lever.CAMBER;
-    List<Entry> entries = new ArrayList<>();
-    for (int day = 0; day < 3; day++) {
-      int record = 6 + 3 * day;
-      entries.add(new DayEntry(LocalDate.of(2026, 5, 1 + day), Entries.TRACK_RECORD, ""));
-      for (int place = 1; place <= 2; place++) {
-        RunEntry timed = run(place, 0, place == 1 ? 62 : 61.4);
-        double moved = place == 1 ? 0 : step;
-        entries.add(
-            RunEntry.started(record, Entries.KART_RECORD, Entries.DRIVER_RECORD, place)
-                .with(
-                    timed
-                        .situation()
-                        .with(
-                            Kart.UNKNOWN.with(
-                                Entries.both(camber ? moved : 0),
-                                Entries.both(camber ? 1 : 1 + moved))))
-                .with(new insidelift.engine.proof.LapTimes("run", timed.laps()))
-                .withAdvice(place == 1 ? List.of() : List.of(taken)));
-      }
-    }
-    return entries;
-  }
-
   private static Advice advice(Advisor advisor, OwnLog own) {
-    return advisor.knowing(own).advise(own.fill(PUSHES, VOCABULARY));
+    return advisor.advise(own.fill(PUSHES, VOCABULARY));
   }
 
   private static Suggestion first(Advice advice) {

@@ -2,18 +2,19 @@ package insidelift.engine.notes;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import insidelift.engine.audit.Audit;
 import insidelift.engine.audit.AuditReport;
 import insidelift.engine.audit.AuditReport.Result;
 import insidelift.engine.audit.CaseLibrary;
 import insidelift.engine.audit.Effort;
 import insidelift.engine.audit.Severity;
-import insidelift.engine.consultation.Advisor;
+import insidelift.engine.consultation.advice.Advisor;
 import insidelift.rules.RuleBase;
 import insidelift.rules.indexer.WriteRuleIndex;
+import insidelift.shared.ShippedJson;
 import insidelift.shared.index.RuleIndex;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -62,10 +63,13 @@ class EditorsGuideTest {
       }
     }
     Files.writeString(
-        rules.resolve("findings.drl"), "\n" + blocks("drl").get(0), StandardOpenOption.APPEND);
+        rules.resolve("evidence.drl.csv"), blocks("csv").get(0), StandardOpenOption.APPEND);
     Path index = folder.resolve("rule-index.json");
     WriteRuleIndex.main(new String[] {rules.toString(), index.toString()});
-    RuleIndex edited = JsonMapper.builder().build().readValue(index.toFile(), RuleIndex.class);
+    RuleIndex edited;
+    try (InputStream in = Files.newInputStream(index)) {
+      edited = RuleIndex.of(ShippedJson.read(in));
+    }
     assertThat(edited.rules()).hasSize(BASE.rules().index().rules().size() + 1);
     return BASE.with(RuleBase.plain(edited), BASE.notes().with(List.of(note), Map.of()));
   }
@@ -74,7 +78,7 @@ class EditorsGuideTest {
   void theNoteTheRuleTheCasesAndTheAuditWorkAsTheGuideSays() throws Exception {
     Advisor advisor = edited();
     Path cases = Files.createDirectory(folder.resolve("cases"));
-    Files.writeString(cases.resolve("findings.json"), blocks("json").get(0));
+    Files.writeString(cases.resolve("evidence.json"), blocks("json").get(0));
     Files.writeString(cases.resolve("heavy-steering.json"), blocks("json").get(1));
     CaseLibrary library = CaseLibrary.read(cases, advisor.vocabulary());
     assertThat(library.entries()).hasSize(3);
@@ -92,10 +96,10 @@ class EditorsGuideTest {
   void theGuideNamesTheFilesThatAreThere() throws IOException {
     String guide = Files.readString(GUIDE);
     assertThat(guide)
-        .contains("findings.drl", "rules/cases/families/findings.json")
+        .contains("evidence.drl.csv", "rules/cases/families/evidence.json")
         .contains("console/insidelift audit --cases rules/cases/whole");
-    assertThat(RULES.resolve("findings.drl")).exists();
-    assertThat(Path.of("..", "rules", "cases", "families", "findings.json")).exists();
+    assertThat(RULES.resolve("evidence.drl.csv")).exists();
+    assertThat(Path.of("..", "rules", "cases", "families", "evidence.json")).exists();
     assertThat(Path.of("..", "rules", "cases", "whole", "heavy-steering.json")).exists();
     assertThat(Path.of("src", "main", "resources", "insidelift", "audit-allowed.json")).exists();
   }

@@ -11,7 +11,7 @@ import static insidelift.engine.training.Drills.with;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import insidelift.engine.consultation.Conclusion.Step;
+import insidelift.engine.consultation.decision.Conclusion.Step;
 import insidelift.engine.logbook.AttemptEntry;
 import insidelift.engine.logbook.Numbered;
 import insidelift.shared.Direction;
@@ -33,7 +33,7 @@ class AttemptsTest {
             new DrillMove.Hint(),
             new DrillMove.Ask("water"),
             new DrillMove.FixFirst(),
-            new DrillMove.Found("front-weak"),
+            new DrillMove.Found("mid-push"),
             new DrillMove.Move(Lever.CAMBER, new Step(Direction.MORE, 0.5)),
             new DrillMove.Because("camber-front-weak"));
     assertThat(moves.stream().map(DrillMove::words).map(DrillMove::of)).isEqualTo(moves);
@@ -48,7 +48,7 @@ class AttemptsTest {
     drill.look();
     drill.ask("water");
     drill.hint();
-    decide(drill, "front-weak", Lever.CAMBER, Direction.LESS, 0.5);
+    decide(drill, "mid-push", Lever.CAMBER, Direction.LESS, 0.5);
     Drill again = ResultSheet.again(ADVISOR, NEXT, attempt(drill));
     assertThat(again.moves()).isEqualTo(drill.moves());
     assertThat(judged(again).economy()).isEqualTo(judged(drill).economy());
@@ -85,7 +85,7 @@ class AttemptsTest {
   @Test
   void aSheetLeavesOutWhatItCannotReplayAndSaysSo() {
     Drill drill = drill(push());
-    decide(drill, "front-weak", Lever.CAMBER, Direction.MORE, 0.5);
+    decide(drill, "mid-push", Lever.CAMBER, Direction.MORE, 0.5);
     List<String> lines =
         new ResultSheet(
                 ADVISOR,
@@ -121,7 +121,7 @@ class AttemptsTest {
     List<Numbered<AttemptEntry>> attempts = new ArrayList<>();
     for (int i = 0; i < 6; i++) {
       Drill drill = drill(push());
-      decide(drill, "front-weak", Lever.CAMBER, Direction.MORE, 0.5);
+      decide(drill, "mid-push", Lever.CAMBER, Direction.MORE, 0.5);
       attempts.add(new Numbered<>(i + 2, attempt(drill), false));
     }
     assertThat(new ResultSheet(ADVISOR, NEXT, attempts).lines())

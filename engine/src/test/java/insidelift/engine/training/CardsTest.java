@@ -2,8 +2,8 @@ package insidelift.engine.training;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Conclusion;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.decision.Conclusion;
 import insidelift.engine.logbook.ReviewEntry;
 import insidelift.engine.training.Card.Kind;
 import insidelift.engine.training.Card.Option;
@@ -66,7 +66,7 @@ class CardsTest {
         assertThat(options).as(choice.id()).hasSizeGreaterThanOrEqualTo(4);
         assertThat(options).extracting(Option::words).doesNotHaveDuplicates();
         if (choice.kind() == Kind.DECISION) {
-          assertThat(Conclusion.of(ADVISOR, choice.told()).status())
+          assertThat(Conclusion.of(ADVISOR.decider(), choice.told()).status())
               .as(choice.id())
               .isNotEqualTo(Status.NOT_ENOUGH);
         }
@@ -76,23 +76,23 @@ class CardsTest {
 
   @Test
   void aWrongAnswerIsShownWrongByTheLedger() {
-    Card.Choice push = choice("speaks:front-weak.mid");
-    Judged right = examiner.judge(push, "front-weak");
+    Card.Choice push = choice("speaks:mid-push");
+    Judged right = examiner.judge(push, "mid-push");
     assertThat(right.right()).isTrue();
     assertThat(right.shown()).isEmpty();
-    Judged wrong = examiner.judge(push, "rear-loose");
+    Judged wrong = examiner.judge(push, "mid-slide");
     assertThat(wrong.right()).isFalse();
-    assertThat(wrong.answer()).isEqualTo("the front lacks grip from mid-corner on");
+    assertThat(wrong.answer()).isEqualTo("the front pushes in mid-corner");
     assertThat(wrong.shown()).contains("Nothing that is known speaks for it or against it.");
 
-    Card.Choice heavy = choice("now:caster-heavy-limit");
-    assertThat(examiner.judge(heavy, "leave").right()).isTrue();
+    Card.Choice heavy = choice("now:limit.heavy");
+    assertThat(examiner.judge(heavy, "caster-less").right()).isTrue();
     Judged more = examiner.judge(heavy, "caster-more");
     assertThat(more.right()).isFalse();
     assertThat(String.join("\n", more.shown()))
-        .startsWith("Why not caster more:")
+        .startsWith("Why not more caster:")
         .contains("Barred: ");
-    Card.Choice even = choice("now:camber-rear-loose");
+    Card.Choice even = choice("now:limit.feathered");
     assertThat(examiner.judge(even, "leave").shown().get(0)).startsWith("How: ");
 
     Card.Choice loose = choice("now:check-loose");
@@ -103,7 +103,7 @@ class CardsTest {
 
   @Test
   void theSameCardAlwaysOffersTheSame() {
-    Card.Choice card = choice("speaks:binding.bogs");
+    Card.Choice card = choice("speaks:binding-bogs");
     assertThat(examiner.options(card)).isEqualTo(new Examiner(ADVISOR).options(card));
   }
 
@@ -120,7 +120,7 @@ class CardsTest {
           .told()
           .answers()
           .forEach((question, value) -> ADVISOR.vocabulary().answer(question, value));
-      assertThat(Conclusion.of(ADVISOR, lesson.question().told()).status())
+      assertThat(Conclusion.of(ADVISOR.decider(), lesson.question().told()).status())
           .as(id)
           .isNotEqualTo(Status.NOT_ENOUGH);
     }

@@ -43,22 +43,22 @@ class DrillTest {
   @Test
   void findingLeverDirectionAndSizeAreAQuarterEach() {
     Drill right = drill(push());
-    decide(right, "front-weak", Lever.CAMBER, Direction.MORE, 0.5);
+    decide(right, "mid-push", Lever.CAMBER, Direction.MORE, 0.5);
     assertThat(judged(right).conclusion()).isEqualTo(100);
     Drill far = drill(push());
-    decide(far, "front-weak", Lever.CAMBER, Direction.MORE, 2);
+    decide(far, "mid-push", Lever.CAMBER, Direction.MORE, 2);
     assertThat(judged(far).conclusion()).isEqualTo(75);
     Drill near = drill(push());
-    decide(near, "front-weak", Lever.CAMBER, Direction.MORE, 0.7);
+    decide(near, "mid-push", Lever.CAMBER, Direction.MORE, 0.7);
     assertThat(judged(near).conclusion()).isEqualTo(100);
     Drill wrongWay = drill(push());
-    decide(wrongWay, "front-weak", Lever.CAMBER, Direction.LESS, 0.5);
+    decide(wrongWay, "mid-push", Lever.CAMBER, Direction.LESS, 0.5);
     assertThat(judged(wrongWay).conclusion()).isEqualTo(50);
     Drill wrongLever = drill(push());
-    decide(wrongLever, "front-weak", Lever.CASTER, Direction.MORE, 1);
+    decide(wrongLever, "mid-push", Lever.CASTER, Direction.MORE, 1);
     assertThat(judged(wrongLever).conclusion()).isEqualTo(25);
     Drill allWrong = drill(push());
-    decide(allWrong, "rear-loose", Lever.CASTER, Direction.LESS, 1);
+    decide(allWrong, "mid-slide", Lever.CASTER, Direction.LESS, 1);
     assertThat(judged(allWrong).conclusion()).isZero();
     Drill nothing = drill(push());
     assertThat(judged(nothing).conclusion()).isZero();
@@ -68,7 +68,7 @@ class DrillTest {
   void aMissedFaultIsTheWorstMistakeAndIsSaidFirst() {
     Drill drill = with("fixings", "loose");
     drill.ask("mid-corner");
-    decide(drill, "front-weak", Lever.CAMBER, Direction.MORE, 0.5);
+    decide(drill, "mid-push", Lever.CAMBER, Direction.MORE, 0.5);
     Judgement judged = judged(drill);
     assertThat(judged.safety()).isEqualTo(Safety.MISSED);
     assertThat(judged.safety().points()).isZero();
@@ -108,23 +108,23 @@ class DrillTest {
   void aMoveThatALimitForbidsIsNotSafe() {
     Drill drill = with("steering-weight", "heavy");
     drill.look();
-    decide(drill, "front-weak", Lever.CASTER, Direction.MORE, 1);
+    decide(drill, "mid-push", Lever.CASTER, Direction.MORE, 1);
     assertThat(judged(drill).safety()).isEqualTo(Safety.FORBIDDEN);
     assertThat(Feedback.on(ADVISOR, judged(drill)).get(0).what())
         .startsWith("Caster was moved in a way that must not be: ");
     Drill less = with("steering-weight", "heavy");
     less.look();
-    decide(less, "front-weak", Lever.CASTER, Direction.LESS, 1);
+    decide(less, "mid-push", Lever.CASTER, Direction.LESS, 1);
     assertThat(judged(less).safety()).isEqualTo(Safety.SAFE);
   }
 
   @Test
   void whoDidNotLookWasLucky() {
     Drill drill = drill(push());
-    decide(drill, "front-weak", Lever.CAMBER, Direction.MORE, 0.5);
+    decide(drill, "mid-push", Lever.CAMBER, Direction.MORE, 0.5);
     assertThat(judged(drill).safety()).isEqualTo(Safety.LUCKY);
     assertThat(judged(drill).economy()).isZero();
-    assertThat(judged(drill).leftOut()).startsWith("look", "time-left");
+    assertThat(judged(drill).leftOut()).startsWith("look", "water");
   }
 
   @Test
@@ -145,7 +145,7 @@ class DrillTest {
   void aWrongReasonIsShownWrongByItsRule() {
     Drill drill = drill(push());
     drill.look();
-    decide(drill, "front-weak", Lever.CAMBER, Direction.MORE, 0.5);
+    decide(drill, "mid-push", Lever.CAMBER, Direction.MORE, 0.5);
     String wrong =
         drill.reasons().stream()
             .map(Card.Option::id)
@@ -166,8 +166,8 @@ class DrillTest {
     assertThat(drill.hint()).isEqualTo("Look next at the kart itself, before anything else.");
     assertThat(drill.hint()).isEqualTo("Look the kart over: a fault comes before any lever.");
     drill.look();
-    assertThat(drill.hint()).isEqualTo("Look next at the time that is left.");
-    drill.ask("time-left");
+    assertThat(drill.hint()).isEqualTo("Look next at the track.");
+    drill.ask("water");
     Judgement judged = judged(drill);
     assertThat(judged.hints()).isEqualTo(3);
     assertThat(judged.questions().get(0).worth()).isZero();

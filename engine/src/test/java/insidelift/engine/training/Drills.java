@@ -1,8 +1,8 @@
 package insidelift.engine.training;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Conclusion.Step;
-import insidelift.engine.consultation.NextQuestion;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.decision.Conclusion.Step;
+import insidelift.engine.consultation.foresight.NextQuestion;
 import insidelift.engine.logbook.AttemptEntry;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
@@ -16,7 +16,7 @@ import java.util.Map;
 final class Drills {
 
   static final Advisor ADVISOR = Advisor.load();
-  static final NextQuestion NEXT = new NextQuestion(ADVISOR);
+  static final NextQuestion NEXT = new NextQuestion(ADVISOR.decider());
 
   /** A sound kart in the dry that pushes in mid-corner only. */
   static Map<String, String> push() {

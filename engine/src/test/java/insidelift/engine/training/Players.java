@@ -1,9 +1,9 @@
 package insidelift.engine.training;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Conclusion;
-import insidelift.engine.consultation.Conclusion.Step;
-import insidelift.engine.consultation.NextQuestion;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.decision.Conclusion;
+import insidelift.engine.consultation.decision.Conclusion.Step;
+import insidelift.engine.consultation.foresight.NextQuestion;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.Status;
@@ -28,17 +28,17 @@ final class Players {
   /** Asks what the engine asks, and says what the rules make of the answers it got. */
   Judgement engine(DrillCase hidden) {
     Drill drill = new Drill(advisor, next, hidden);
-    List<Question> open = next.worthAsking(drill.known(), drill.known().declined());
+    List<Question> open = next.worthAsking(drill.known());
     while (!open.isEmpty()) {
       if (open.get(0).safety()) {
         drill.look();
       } else {
         drill.ask(open.get(0).id());
       }
-      open = next.worthAsking(drill.known(), drill.known().declined());
+      open = next.worthAsking(drill.known());
     }
     Situation known = drill.known();
-    Conclusion heard = Conclusion.of(advisor, known);
+    Conclusion heard = Conclusion.of(advisor.decider(), known);
     if (heard.status() == Status.FIX_FIRST) {
       drill.say(new DrillMove.FixFirst());
     } else {

@@ -2,9 +2,9 @@ package insidelift.engine.training;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Imagined;
-import insidelift.engine.consultation.NextQuestion;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.foresight.Imagined;
+import insidelift.engine.consultation.foresight.NextQuestion;
 import insidelift.engine.training.Judgement.Safety;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,13 +27,13 @@ class PlayersTest {
   private static final int GUESSED = 150;
 
   private static final Advisor ADVISOR = Advisor.load();
-  private static final NextQuestion NEXT = new NextQuestion(ADVISOR);
+  private static final NextQuestion NEXT = new NextQuestion(ADVISOR.decider());
   private static final List<DrillCase> DRAWN = new ArrayList<>();
   private final Players players = new Players(ADVISOR, NEXT);
 
   @BeforeAll
   static void draw() {
-    Imagined imagined = new Imagined(ADVISOR);
+    Imagined imagined = new Imagined(ADVISOR.decider());
     for (int number = FIRST; number < FIRST + Math.max(CASES, GUESSED); number++) {
       DRAWN.add(new DrillCase(Integer.toString(number), imagined.whole(number)));
     }

@@ -2,9 +2,9 @@ package insidelift.engine.training;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import insidelift.engine.consultation.Advisor;
-import insidelift.engine.consultation.Conclusion;
-import insidelift.engine.consultation.Imagined;
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.decision.Conclusion;
+import insidelift.engine.consultation.foresight.Imagined;
 import insidelift.shared.Status;
 import insidelift.shared.situation.Situation;
 import java.util.ArrayList;
@@ -19,7 +19,7 @@ class SpreadTest {
   private static final int CASES = 1000;
 
   private final Advisor advisor = Advisor.load();
-  private final Imagined imagined = new Imagined(advisor);
+  private final Imagined imagined = new Imagined(advisor.decider());
 
   private List<Situation> drawn() {
     List<Situation> drawn = new ArrayList<>();
@@ -31,7 +31,7 @@ class SpreadTest {
 
   @Test
   void theSameNumberIsTheSameCase() {
-    assertThat(new Imagined(advisor).whole(4711)).isEqualTo(imagined.whole(4711));
+    assertThat(new Imagined(advisor.decider()).whole(4711)).isEqualTo(imagined.whole(4711));
     assertThat(imagined.whole(4712)).isNotEqualTo(imagined.whole(4711));
   }
 
@@ -56,7 +56,7 @@ class SpreadTest {
     Map<String, Integer> decisions = new TreeMap<>();
     Map<String, Integer> causes = new TreeMap<>();
     for (Situation situation : drawn()) {
-      Conclusion conclusion = Conclusion.of(advisor, situation);
+      Conclusion conclusion = Conclusion.of(advisor.decider(), situation);
       assertThat(conclusion.status()).isNotEqualTo(Status.NOT_ENOUGH);
       decisions.merge(Answers.of(conclusion), 1, Integer::sum);
       conclusion.reasons().forEach(note -> causes.merge(note, 1, Integer::sum));

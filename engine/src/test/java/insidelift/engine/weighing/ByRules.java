@@ -1,8 +1,9 @@
 package insidelift.engine.weighing;
 
-import insidelift.rules.weigh.Now;
-import insidelift.rules.weigh.Weighed;
-import insidelift.rules.weigh.Weighing;
+import insidelift.engine.consultation.decision.Facts;
+import insidelift.rules.Reasoned;
+import insidelift.rules.RuleBase;
+import insidelift.rules.fact.Step;
 import insidelift.shared.Degrees;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.situation.Baseline;
@@ -24,17 +25,17 @@ final class ByRules implements Crew {
 
   private static final Vocabulary WORDS = Vocabulary.load();
 
-  private final Weighing weighing;
+  private final RuleBase weighing;
 
-  ByRules(Weighing weighing) {
+  ByRules(RuleBase weighing) {
     this.weighing = weighing;
   }
 
   @Override
   public Decision next(Report report) {
-    Weighed weighed = weighing.weigh(Facts.of(situation(report), WORDS));
+    Reasoned weighed = weighing.reason(Facts.of(situation(report), WORDS));
     Stand to = report.stand();
-    for (Now now : weighed.now()) {
+    for (Step now : weighed.now()) {
       int size = now.lever().equals("camber") ? 50 : 100;
       int one = now.direction().equals("more") ? 1 : -1;
       to = to.moved(now.lever(), now.to() == null ? one : (now.to() - now.from()) / size);

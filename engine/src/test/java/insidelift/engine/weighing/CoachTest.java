@@ -5,10 +5,11 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import insidelift.engine.consultation.decision.Facts;
 import insidelift.engine.notes.NoteBook;
 import insidelift.engine.units.Units;
-import insidelift.rules.weigh.Weighed;
-import insidelift.rules.weigh.Weighing;
+import insidelift.rules.Reasoned;
+import insidelift.rules.RuleBase;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.CaseReader;
@@ -30,7 +31,7 @@ class CoachTest {
   private static final Path FILE = Path.of("../rules/cases/coach/coach.json");
   private static final Path SECOND = Path.of("../rules/cases/coach/second-opinion.json");
   private static final Vocabulary WORDS = Vocabulary.load();
-  private static final Weighing WEIGHING = Weighing.load();
+  private static final RuleBase WEIGHING = RuleBase.load();
 
   @TestFactory
   Stream<DynamicTest> saysWhatACoachWouldSay() throws IOException {
@@ -54,7 +55,8 @@ class CoachTest {
         check(one);
         agreed++;
       } catch (AssertionError | CaseProblem e) {
-        System.out.println("a second coach disagrees: " + one.get("name").asText());
+        System.out.println(
+            "a second coach disagrees: " + one.get("name").asText() + e.getMessage());
       }
     }
     assertThat(agreed).isGreaterThanOrEqualTo(26);
@@ -63,8 +65,8 @@ class CoachTest {
   private static void check(JsonNode one) throws IOException, CaseProblem {
     assertThat(NoteBook.open(Units.METRIC).bibliography().keySet())
         .containsAll(List.of(one.get("source").asText().split(", ", -1)));
-    Weighed weighed =
-        WEIGHING.weigh(Facts.of(new CaseReader(WORDS).read(one.get("case").toString()), WORDS));
+    Reasoned weighed =
+        WEIGHING.reason(Facts.of(new CaseReader(WORDS).read(one.get("case").toString()), WORDS));
     List<String> moved =
         weighed.now().stream().map(now -> now.lever() + " " + now.direction()).toList();
     JsonNode expect = one.get("expect");

@@ -156,6 +156,11 @@ final class Season {
     boolean lies = chance.nextDouble() < wrong;
     answers.put("water", water ? "wet" : "dry");
     answers.put("setup-for", madeFor);
+    // A crew that was asked has looked: nothing else is wrong with this kart.
+    answers.put("brake", "free");
+    answers.put("axle", "straight");
+    answers.put("pressures", "set");
+    answers.put("tyre-life", "used");
     answers.put("power", world.power());
     answers.put("driver-strength", world.strength());
     answers.put("steering-weight", world.heavy(stand) ? "heavy" : "fine");

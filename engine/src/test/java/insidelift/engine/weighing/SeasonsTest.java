@@ -3,7 +3,7 @@ package insidelift.engine.weighing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.engine.weighing.Season.Outcome;
-import insidelift.rules.weigh.Weighing;
+import insidelift.rules.RuleBase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -25,7 +25,7 @@ class SeasonsTest {
 
   private static final int WORLDS = Integer.getInteger("seasons", 2000);
 
-  private static final Weighing RULES = Weighing.load();
+  private static final RuleBase RULES = RuleBase.load();
   private static List<Outcome> truthful;
   private static List<Outcome> oneInTen;
 

@@ -2,14 +2,15 @@ package insidelift.engine.weighing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import insidelift.engine.consultation.decision.Facts;
 import insidelift.engine.notes.NoteBook;
-import insidelift.rules.weigh.Claim;
-import insidelift.rules.weigh.Evidence;
-import insidelift.rules.weigh.Part;
-import insidelift.rules.weigh.Sum;
-import insidelift.rules.weigh.Term;
-import insidelift.rules.weigh.Weighed;
-import insidelift.rules.weigh.Weighing;
+import insidelift.rules.Reasoned;
+import insidelift.rules.RuleBase;
+import insidelift.rules.fact.Claim;
+import insidelift.rules.fact.Evidence;
+import insidelift.rules.fact.Part;
+import insidelift.rules.fact.Spoken.Term;
+import insidelift.rules.fact.Sum;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.situation.Situation;
@@ -27,10 +28,10 @@ import org.junit.jupiter.api.Test;
 class TablesTest {
 
   private static final Vocabulary WORDS = Vocabulary.load();
-  private static final Weighing WEIGHING = Weighing.load();
+  private static final RuleBase WEIGHING = RuleBase.load();
 
-  private static Weighed weigh(Map<String, String> answers) {
-    return WEIGHING.weigh(Facts.of(Situation.of(answers), WORDS));
+  private static Reasoned weigh(Map<String, String> answers) {
+    return WEIGHING.reason(Facts.of(Situation.of(answers), WORDS));
   }
 
   /** Answers drawn at random; the same ones each time. */
@@ -54,9 +55,9 @@ class TablesTest {
   @Test
   void everyLineStandsOnANoteThatIsThere() {
     NoteBook notes = NoteBook.open(insidelift.engine.units.Units.METRIC);
-    assertThat(WEIGHING.notes()).hasSizeGreaterThan(100);
-    assertThat(WEIGHING.notes())
-        .allSatisfy((rule, note) -> assertThat(notes.find(note)).as(rule).isPresent());
+    assertThat(WEIGHING.index().rules()).hasSizeGreaterThan(200);
+    assertThat(WEIGHING.index().rules())
+        .allSatisfy(rule -> assertThat(notes.find(rule.note())).as(rule.id()).isPresent());
   }
 
   @Test
@@ -66,7 +67,7 @@ class TablesTest {
     Set<String> on = new HashSet<>();
     Set<String> evidence = new HashSet<>();
     for (Map<String, String> answers : some(200)) {
-      Weighed weighed = weigh(answers);
+      Reasoned weighed = weigh(answers);
       weighed.all(Term.class).forEach(term -> findings.add(term.finding()));
       weighed.all(Term.class).forEach(term -> on.add(term.on()));
       weighed.all(Claim.class).forEach(claim -> about.add(claim.on()));
@@ -86,7 +87,8 @@ class TablesTest {
   void noTwoLinesTellOneFindingFromOneObservation() {
     for (Map<String, String> answers : some(300)) {
       List<String> told =
-          weigh(answers).all(Evidence.class).stream()
+          weigh(answers)
+              .all(Evidence.class)
               .map(piece -> piece.finding() + " by " + piece.observation())
               .toList();
       assertThat(told).doesNotHaveDuplicates();
@@ -97,7 +99,7 @@ class TablesTest {
   @Test
   void everySumIsTheSumOfItsParts() {
     for (Map<String, String> answers : some(300)) {
-      Weighed weighed = weigh(answers);
+      Reasoned weighed = weigh(answers);
       for (Sum sum : weighed.sums()) {
         int sure = 0;
         int promised = 0;
@@ -126,8 +128,8 @@ class TablesTest {
         without.remove("worst-phase");
         Map<String, String> with = new LinkedHashMap<>(without);
         with.put("worst-phase", phase);
-        Weighed less = weigh(without);
-        Weighed more = weigh(with);
+        Reasoned less = weigh(without);
+        Reasoned more = weigh(with);
         String finding =
             (phase.equals("turn-in") ? "entry" : phase.equals("exit") ? "exit" : "mid")
                 + (said.equals("understeer") ? "-push" : "-slide");
@@ -144,14 +146,14 @@ class TablesTest {
     assertThat(seen).isGreaterThan(100);
   }
 
-  private static int on(String finding, Weighed weighed, Sum sum) {
+  private static int on(String finding, Reasoned weighed, Sum sum) {
     return weighed.parts(sum.lever(), sum.direction()).stream()
         .filter(part -> part.finding().equals(finding))
         .mapToInt(Part::points)
         .sum();
   }
 
-  private static int gain(Weighed weighed, Sum like) {
+  private static int gain(Reasoned weighed, Sum like) {
     return weighed.sums().stream()
         .filter(sum -> sum.lever().equals(like.lever()) && sum.direction().equals(like.direction()))
         .findFirst()

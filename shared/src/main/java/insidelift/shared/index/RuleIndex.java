@@ -1,8 +1,10 @@
 package insidelift.shared.index;
 
+import insidelift.shared.Named;
 import insidelift.shared.ShippedJson;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What the rule files say, as data: written by the build from the rules themselves, and read by
@@ -36,11 +38,12 @@ public record RuleIndex(int schema, List<IndexedRule> rules) {
    * @param id its name
    * @param note the note it stands on
    * @param mechanism the mechanical reason it gives, as geometry names it; empty if it gives none
-   * @param family the rule file, without its ending
+   * @param family the rule file without its ending, or the table or the shop's file in full
    * @param line where it begins in that file
-   * @param stage the agenda group it speaks in
-   * @param premises what must hold, in the order written
-   * @param acts what it records
+   * @param says what it does, in a sentence; empty for a plain rule, whose premises and acts say it
+   * @param premises what must hold, in the order written; of a rule that thinks, the answers that
+   *     it reads by name
+   * @param acts what it says then
    */
   public record IndexedRule(
       String id,
@@ -48,13 +51,45 @@ public record RuleIndex(int schema, List<IndexedRule> rules) {
       String mechanism,
       String family,
       int line,
-      String stage,
+      String says,
       List<Premise> premises,
       List<Act> acts) {
     /** Takes copies of the lists. */
     public IndexedRule {
       premises = List.copyOf(premises);
       acts = List.copyOf(acts);
+    }
+
+    /** The file it stands in. */
+    public String file() {
+      return file(family);
+    }
+
+    /** The file of a family: a rule file goes by its name without the ending, a table in full. */
+    public static String file(String family) {
+      return family.contains(".") ? family : family + ".drl";
+    }
+
+    /** Whether its premises and acts are all that it is. */
+    public boolean plain() {
+      return says.isEmpty();
+    }
+
+    /** Whether all its premises hold. */
+    public Truth in(Known known) {
+      Truth all = Truth.TRUE;
+      for (Premise premise : premises) {
+        all = all.and(premise.in(known));
+        if (all == Truth.FALSE) {
+          break;
+        }
+      }
+      return all;
+    }
+
+    /** What it says by one verb. */
+    public Stream<Act> acts(Verb verb) {
+      return acts.stream().filter(act -> act.verb() == verb);
     }
 
     private static IndexedRule of(ShippedJson rule) {
@@ -64,69 +99,44 @@ public record RuleIndex(int schema, List<IndexedRule> rules) {
           rule.text("mechanism"),
           rule.text("family"),
           rule.number("line").intValue(),
-          rule.text("stage"),
-          rule.objects("premises").stream().map(Premise::of).toList(),
+          rule.text("says"),
+          rule.objects("premises").stream().map(RuleIndex::premise).toList(),
           rule.objects("acts").stream()
-              .map(act -> new Act(act.text("verb"), act.texts("words")))
+              .map(act -> new Act(Named.of(Verb.class, act.text("verb")), act.texts("words")))
               .toList());
     }
   }
 
-  /**
-   * One premise: a fact of that type with those fields, or the absence of one.
-   *
-   * @param fact the type's name
-   * @param absent whether no such fact may be known
-   * @param fields the constraints, all of which must hold
-   */
-  public record Premise(String fact, boolean absent, List<Constraint> fields) {
-    /** Takes a copy of the constraints. */
-    public Premise {
-      fields = List.copyOf(fields);
+  private static Premise premise(ShippedJson premise) {
+    if (premise.has("questions")) {
+      return new Premise.Told(
+          premise.texts("questions"), premise.texts("values"), premise.flag("absent"));
     }
-
-    private static Premise of(ShippedJson premise) {
-      return new Premise(
-          premise.text("fact"),
-          premise.flag("absent"),
-          premise.objects("fields").stream()
-              .map(
-                  field ->
-                      new Constraint(
-                          field.text("field"), field.text("operator"), field.texts("values")))
-              .toList());
-    }
-
-    /** The constraint on that field, if there is one. */
-    public Optional<Constraint> field(String name) {
-      return fields.stream().filter(constraint -> constraint.field().equals(name)).findFirst();
-    }
+    return premise.has("lever")
+        ? new Premise.Moved(premise.text("lever"), premise.text("direction"))
+        : new Premise.Complained();
   }
 
   /**
-   * A constraint on a field.
+   * Something a rule says.
    *
-   * @param field the field
-   * @param operator {@code ==}, {@code in} or {@code >=}
-   * @param values the values compared with
+   * @param verb what kind of thing
+   * @param words its words, in order
    */
-  public record Constraint(String field, String operator, List<String> values) {
-    /** Takes a copy of the values. */
-    public Constraint {
-      values = List.copyOf(values);
-    }
-  }
-
-  /**
-   * Something a rule records.
-   *
-   * @param verb the ledger's method
-   * @param words its arguments, in order
-   */
-  public record Act(String verb, List<String> words) {
-    /** Takes a copy of the arguments. */
+  public record Act(Verb verb, List<String> words) {
+    /** Takes a copy of the words. */
     public Act {
       words = List.copyOf(words);
+    }
+
+    /** The word at a place. */
+    public String word(int place) {
+      return words.get(place);
+    }
+
+    /** The number at a place. */
+    public int number(int place) {
+      return Integer.parseInt(words.get(place));
     }
   }
 }

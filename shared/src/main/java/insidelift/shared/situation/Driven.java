@@ -3,6 +3,7 @@ package insidelift.shared.situation;
 import insidelift.shared.Degrees;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -17,6 +18,17 @@ import java.util.Optional;
  */
 public record Driven(
     Optional<Degrees> camber, Optional<Degrees> caster, Map<String, String> answers, boolean undo) {
+
+  /** What may be told of a run before. */
+  public static final List<String> TOLD =
+      List.of(
+          "water",
+          "turn-in",
+          "mid-corner",
+          "exit",
+          "steering-weight",
+          "last-change",
+          "last-effect");
 
   /** How many runs are kept: the oldest goes first. */
   public static final int KEPT = 6;

@@ -58,6 +58,18 @@ public record Kart(
         past);
   }
 
+  /** The same kart after a change, before which its front end stood so. */
+  public Kart after(FrontEnd before) {
+    return new Kart(
+        camber,
+        caster,
+        absolute,
+        neutral,
+        eccentrics,
+        geometry,
+        new KartRecord(Optional.of(before), past.baseline()));
+  }
+
   /** How its front end stands now. */
   public FrontEnd front() {
     return new FrontEnd(camber, caster, absolute, neutral);

@@ -26,17 +26,6 @@ final class PastReader {
   /** Toe beyond this is a typing error: ten times what a dry track is driven with. */
   private static final double TOE_MAX = 20;
 
-  /** The questions that an earlier run answers. */
-  private static final Set<String> TOLD =
-      Set.of(
-          "water",
-          "turn-in",
-          "mid-corner",
-          "exit",
-          "steering-weight",
-          "last-change",
-          "last-effect");
-
   private final Vocabulary vocabulary;
 
   PastReader(Vocabulary vocabulary) {
@@ -103,11 +92,11 @@ final class PastReader {
 
   private Driven run(JsonPlace run) throws CaseProblem {
     Set<String> keys = new LinkedHashSet<>(FRONT);
-    TOLD.forEach(question -> keys.add(key(question)));
+    Driven.TOLD.forEach(question -> keys.add(key(question)));
     keys.add("undo");
     run.object(keys);
     Map<String, String> answers = new LinkedHashMap<>();
-    for (String question : TOLD.stream().sorted().toList()) {
+    for (String question : Driven.TOLD.stream().sorted().toList()) {
       Optional<JsonPlace> said = run.at(key(question));
       if (said.isPresent()) {
         answers.put(question, oneOf(said.get(), values(question)));

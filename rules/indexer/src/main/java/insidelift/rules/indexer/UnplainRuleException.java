@@ -8,10 +8,10 @@ final class UnplainRuleException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   UnplainRuleException(IndexedRule rule, String reason) {
-    super("%s.drl:%d, rule \"%s\": %s".formatted(rule.family(), rule.line(), rule.id(), reason));
+    super("%s:%d, rule \"%s\": %s".formatted(rule.file(), rule.line(), rule.id(), reason));
   }
 
   UnplainRuleException(String family, String reason) {
-    super("%s.drl: %s".formatted(family, reason));
+    super("%s: %s".formatted(IndexedRule.file(family), reason));
   }
 }

@@ -1,0 +1,35 @@
+package insidelift.engine.consultation.decision;
+
+import insidelift.rules.Reasoned;
+import insidelift.shared.Lever;
+import insidelift.shared.Status;
+import insidelift.shared.situation.Situation;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A decided situation, before it is put into words.
+ *
+ * @param situation what was known
+ * @param status what it comes to
+ * @param reasoned everything that the rules made of it
+ * @param verdicts what becomes of each lever that there is anything to say of
+ */
+public record Decided(
+    Situation situation, Status status, Reasoned reasoned, List<Verdict> verdicts) {
+
+  /** Takes a copy of the verdicts. */
+  public Decided {
+    verdicts = List.copyOf(verdicts);
+  }
+
+  /** What is moved now. */
+  public List<Verdict> now() {
+    return verdicts.stream().filter(Verdict::first).toList();
+  }
+
+  /** What becomes of a lever, if there is anything to say of it. */
+  public Optional<Verdict> of(Lever lever) {
+    return verdicts.stream().filter(verdict -> verdict.lever() == lever).findFirst();
+  }
+}

@@ -1,0 +1,111 @@
+package insidelift.engine.consultation.session;
+
+import insidelift.shared.Vocabulary;
+import insidelift.shared.situation.CaseProblem;
+import insidelift.shared.situation.CaseReader;
+import insidelift.shared.situation.CaseWriter;
+import insidelift.shared.situation.Situation;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * The consultation that is going on, kept on disk after every answer so that nothing typed is lost,
+ * whatever ends the program. The file is a case: {@code advise} reads it as it stands.
+ */
+public final class SavedConsultation {
+
+  private static final String OPEN = "open-consultation.json";
+  private static final String LAST = "last-consultation.json";
+
+  private final Path folder;
+  private final Vocabulary vocabulary;
+
+  /** The consultation kept in a folder, which is made when first needed. */
+  public SavedConsultation(Path folder, Vocabulary vocabulary) {
+    this.folder = folder;
+    this.vocabulary = vocabulary;
+  }
+
+  /** A consultation that was not finished. */
+  public record Unfinished(Situation situation, Instant when) {}
+
+  /** The unfinished consultation, if there is one that can be read. */
+  public Optional<Unfinished> unfinished() {
+    Path file = folder.resolve(OPEN);
+    if (!Files.isRegularFile(file)) {
+      // Whoever waits for a pipe or a device waits for ever.
+      return Optional.empty();
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      Situation situation = new CaseReader(vocabulary).read(in);
+      return Optional.of(new Unfinished(situation, Files.getLastModifiedTime(file).toInstant()));
+    } catch (IOException | CaseProblem e) {
+      // No file, or one from another time: a new consultation is the right answer to both.
+      return Optional.empty();
+    }
+  }
+
+  /** Keeps what is known so far. The old file stays whole until the new one is on the disk. */
+  public void keep(Situation situation) throws IOException {
+    Files.createDirectories(folder);
+    Path next = folder.resolve(OPEN + ".next");
+    // A new file of our own: never through a link that somebody left in its place.
+    Files.deleteIfExists(next);
+    try (FileChannel channel =
+        FileChannel.open(next, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+      ByteBuffer bytes = StandardCharsets.UTF_8.encode(new CaseWriter(vocabulary).write(situation));
+      while (bytes.hasRemaining()) {
+        channel.write(bytes);
+      }
+      channel.force(true);
+    }
+    Files.move(
+        next,
+        folder.resolve(OPEN),
+        StandardCopyOption.ATOMIC_MOVE,
+        StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  /** Puts the finished consultation aside as the last one. */
+  public void finish() throws IOException {
+    Files.move(
+        folder.resolve(OPEN),
+        folder.resolve(LAST),
+        StandardCopyOption.ATOMIC_MOVE,
+        StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  /**
+   * The consultation that was finished last, if there is one.
+   *
+   * @throws CaseProblem if what stands in its place cannot be read
+   */
+  public Optional<Situation> finished() throws CaseProblem {
+    Path file = folder.resolve(LAST);
+    if (Files.notExists(file)) {
+      return Optional.empty();
+    }
+    if (!Files.isRegularFile(file)) {
+      throw new CaseProblem(LAST + " is no ordinary file; move it away");
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      return Optional.of(new CaseReader(vocabulary).read(in));
+    } catch (IOException e) {
+      throw new CaseProblem(LAST + " cannot be read");
+    }
+  }
+
+  /** Forgets the unfinished consultation. */
+  public void forget() throws IOException {
+    Files.deleteIfExists(folder.resolve(OPEN));
+  }
+}

@@ -1,0 +1,76 @@
+package insidelift.rules.fact;
+
+import org.kie.api.definition.rule.Rule;
+
+/**
+ * What one camp of the trade says a move does.
+ *
+ * @param by the line of the table
+ * @param lever a lever's id
+ * @param direction {@code more} (toward positive camber, more caster) or {@code less}
+ * @param on what it does it to: a finding, or the front's bite at {@code entry}, {@code mid} or
+ *     {@code exit}
+ * @param strength 1 slightly, 2 clearly, 3 strongly; negative takes away
+ * @param credence how far that camp is believed, in per cent
+ * @param camp the camp of a dispute, or the word none where nobody disputes it
+ */
+public record Claim(
+    By by,
+    String lever,
+    String direction,
+    String on,
+    int strength,
+    int credence,
+    String camp,
+    boolean mirrored)
+    implements Spoken {
+
+  /** A claim by a rule that speaks. */
+  public Claim(
+      Rule rule,
+      String lever,
+      String direction,
+      String on,
+      int strength,
+      int credence,
+      String camp,
+      String mirrored) {
+    this(By.of(rule), lever, direction, on, strength, credence, camp, mirrored);
+  }
+
+  /** A claim in the words of a table, which is mirrored where they say {@code both}. */
+  public Claim(
+      By by,
+      String lever,
+      String direction,
+      String on,
+      int strength,
+      int credence,
+      String camp,
+      String mirrored) {
+    this(by, lever, direction, on, strength, credence, camp, mirrored.equals("both"));
+  }
+
+  /** Whether some camp contradicts it. */
+  public boolean disputed() {
+    return !camp.equals("none");
+  }
+
+  /**
+   * What it says of a move that way: its strength times its credence, turned round for the other.
+   */
+  public int says(String way) {
+    int all = strength * credence;
+    if (direction.equals(way)) {
+      return all;
+    }
+    return mirrored ? -all : 0;
+  }
+
+  /** What it adds to the sum of a move that way. */
+  public Part part(String way, Found found) {
+    int sign = found.wants() == 0 ? 1 : found.wants();
+    int points = Part.hundredth(found.weight() * says(way) * sign);
+    return new Part(by, lever, way, found.finding(), points, disputed());
+  }
+}
