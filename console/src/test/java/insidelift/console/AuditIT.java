@@ -31,7 +31,8 @@ class AuditIT {
     assertThat(report.get("failed").asBoolean()).isFalse();
     assertThat(report.get("situations").asInt()).isGreaterThan(3_000);
     assertThat(report.get("checks").findValuesAsText("id"))
-        .contains("opposed", "redundant", "subsumed", "circular", "unreachable", "dead-end", "gap");
+        .contains(
+            "opposed", "redundant", "subsumed", "unreachable", "dead-end", "gap", "invariant");
   }
 
   @Test
@@ -48,8 +49,8 @@ class AuditIT {
     assertThat(audit.out().replaceAll("\\s+", " "))
         .contains("redundant: rules that say the same Nothing found.")
         .contains(
-            "error \"caster-entry-push\" and \"own-hairpin-push\" ask caster both ways and no rule"
-                + " decides")
+            "error \"caster-entry\" and \"own-hairpin-push.correction\" say the contrary of caster, and neither is"
+                + " a camp of a dispute")
         .contains("as in ")
         .endsWith("There is an error: see above. ");
   }

@@ -4,9 +4,9 @@ import insidelift.rules.fact.Told.Begin;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.function.Supplier;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.KieSessionsPool;
 
 /** Reasons by the compiled rules: one session, in which each family speaks in its turn. */
 final class CompiledReasoning implements Reasoning {
@@ -18,16 +18,16 @@ final class CompiledReasoning implements Reasoning {
   private static final List<Begin> TABLES =
       List.of(new Begin("findings"), new Begin("levers"), new Begin("starts"));
 
-  private final Supplier<KieSession> sessions;
+  private final KieSessionsPool sessions;
 
-  CompiledReasoning(KieBase base, boolean anew) {
+  CompiledReasoning(KieBase base) {
     // A session that is used again keeps its memories, emptied, and need not lay them out anew.
-    this.sessions = anew ? base::newKieSession : base.newKieSessionsPool(1)::newKieSession;
+    this.sessions = base.newKieSessionsPool(1);
   }
 
   @Override
   public Reasoned reason(Collection<?> facts) {
-    KieSession session = sessions.get();
+    KieSession session = sessions.newKieSession();
     try {
       TABLES.forEach(session::insert);
       facts.forEach(session::insert);

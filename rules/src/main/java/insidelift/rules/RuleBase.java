@@ -45,17 +45,8 @@ public final class RuleBase {
    * @throws IllegalStateException if the build holds no compiled rules
    */
   public static RuleBase load() {
-    return of(CompiledRules.of(RuleBase.class.getPackageName()));
-  }
-
-  /** A rule base over rules that were compiled elsewhere, for comparison. */
-  public static RuleBase of(KieBase base) {
-    return new RuleBase(new CompiledReasoning(base, false), base, shipped(), List.of());
-  }
-
-  /** The same with a new session for each line of reasoning, which is the engine's usual way. */
-  public static RuleBase ofNewSessions(KieBase base) {
-    return new RuleBase(new CompiledReasoning(base, true), base, shipped(), List.of());
+    KieBase base = CompiledRules.of(RuleBase.class.getPackageName());
+    return new RuleBase(new CompiledReasoning(base), base, shipped(), List.of());
   }
 
   /**

@@ -96,7 +96,7 @@ class EachRuleAloneTest {
                 .flatMap(rule -> rule.acts(Verb.EVIDENCE))
                 .map(act -> Math.abs(act.number(1)))
                 .collect(Collectors.toSet()))
-        .containsExactlyInAnyOrder(5, 8, 12, 20, 40);
+        .containsExactlyInAnyOrder(5, 8, 12, 16, 20, 40);
   }
 
   @Test

@@ -19,7 +19,7 @@ class SumsTest {
 
   @Test
   void thePartThatHurtsMostWeighsMore() {
-    assertThat(told("turn-in understeer", "worst-phase turn-in").found("entry-push")).isEqualTo(28);
+    assertThat(told("turn-in understeer", "worst-phase turn-in").found("entry-push")).isEqualTo(36);
     assertThat(told("turn-in understeer", "worst-phase exit").found("entry-push")).isEqualTo(20);
   }
 
@@ -89,7 +89,7 @@ class SumsTest {
   void onlyALowClassGivesCamberAwayForTheStraight() {
     Told low = told("water dry", "straight-speed down", "power low");
     Told middle = told("water dry", "straight-speed down", "power mid");
-    assertThat(low.gain("camber", "less") - middle.gain("camber", "less")).isEqualTo(42);
+    assertThat(low.gain("camber", "less") - middle.gain("camber", "less")).isEqualTo(14);
   }
 
   /** 20 × 3 × 80 % = 48 for each run that proved it, up to three. */

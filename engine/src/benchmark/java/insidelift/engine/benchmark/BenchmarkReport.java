@@ -9,13 +9,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** Makes a page of what was measured: every figure, the ratios that matter, and how cost grows. */
+/** Makes a page of what was measured: every figure, and the ratio that matters. */
 public final class BenchmarkReport {
 
   /** What one whole decision may take on one warm thread, in microseconds. */
   private static final double EXPECTED = 100;
-
-  private static final int WIDTH = 50;
 
   private record Score(String name, String with, double value, double error, String unit) {}
 
@@ -54,40 +52,19 @@ public final class BenchmarkReport {
           "| %s | %s | %.3g | %.2g | %s |",
           score.name(), score.with(), score.value(), score.error(), score.unit());
     }
-    double own = value("decide", "");
+    double own = value("decide");
     line("%n## One decision from full answers%n");
     line("%.0f us; expected under %.0f: %s.", own, EXPECTED, own < EXPECTED ? "met" : "not met");
-    line(
-        "Compiled by the program with a new session each time it takes %.0f us, %.1f times as much.",
-        value("decideTheUsualWay", "1"), value("decideTheUsualWay", "1") / own);
-    line(
-        "As plain Java, which nobody could maintain, it takes %.0f us, %.2f of it.",
-        value("decideInPlainJava", ""), value("decideInPlainJava", "") / own);
-    line(
-        "Two threads audit %.2f times as many situations as one.",
-        value("auditOnTwoThreads", "") / value("auditOnOneThread", ""));
-    plot("The more rules (times as many)", "decideByRules");
-    plot("The same, the rule engine's usual way", "decideTheUsualWay");
-    plot("The more answers (how many)", "decideByAnswers");
+    double plain = value("decideOffTheIndex");
+    line("Off the index, without the rule engine: %.0f us; the engine takes %.1f of it.", plain, own / plain);
   }
 
-  private double value(String name, String with) {
+  private double value(String name) {
     return scores.stream()
-        .filter(score -> score.name().equals(name) && score.with().equals(with))
+        .filter(score -> score.name().equals(name))
         .mapToDouble(Score::value)
         .findFirst()
         .orElse(Double.NaN);
-  }
-
-  private void plot(String title, String name) {
-    List<Score> shown = scores.stream().filter(score -> score.name().equals(name)).toList();
-    double most = shown.stream().mapToDouble(Score::value).max().orElse(1);
-    line("%n## %s%n%n```text", title);
-    for (Score score : shown) {
-      int filled = (int) Math.round(WIDTH * score.value() / most);
-      line("%4s | %-" + WIDTH + "s %.0f us", score.with(), "#".repeat(filled), score.value());
-    }
-    line("```");
   }
 
   private void line(String format, Object... values) {

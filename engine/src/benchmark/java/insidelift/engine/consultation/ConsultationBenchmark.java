@@ -1,26 +1,18 @@
 package insidelift.engine.consultation;
 
-import insidelift.engine.consultation.foresight.Consistent;
-import insidelift.engine.consultation.foresight.Completions;
-import insidelift.engine.consultation.foresight.Grid;
-import insidelift.engine.consultation.foresight.NextQuestion;
-import insidelift.engine.consultation.foresight.Chances;
 import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.consultation.decision.Decider;
 import insidelift.engine.consultation.explanation.Explanation;
 import insidelift.engine.consultation.explanation.WhatIf;
-import insidelift.engine.sizing.Sizer;
+import insidelift.engine.consultation.foresight.Imagined;
+import insidelift.engine.consultation.foresight.NextQuestion;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.advice.Advice;
-import insidelift.shared.situation.Kart;
 import insidelift.shared.situation.Situation;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -31,7 +23,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 
-/** One consultation, its parts and its yardsticks, over random situations that make sense. */
+/** One consultation, its parts and its yardsticks, over imagined situations. */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 public class ConsultationBenchmark {
@@ -42,53 +34,24 @@ public class ConsultationBenchmark {
 
     private static final int COUNT = 512;
 
-    final Advisor advisor = Advisor.load();
-    final Grid grid = new Grid(advisor.vocabulary());
-    final List<Situation> situations = new ArrayList<>();
-    final List<int[]> points = new ArrayList<>();
+    private final Advisor advisor = Advisor.load();
+    private final Decider plain =
+        new Decider(advisor.vocabulary(), advisor.rules().plain());
+    private final List<Situation> situations = new ArrayList<>();
     private int next;
 
     /** Draws the situations, the same ones every time. */
     @Setup
     public void draw() {
-      Consistent consistent = new Consistent(grid);
-      Completions completions = new Completions(grid, consistent, new Chances(grid), 1);
-      SplittableRandom random = new SplittableRandom(7);
-      int[] box = new int[grid.size()];
-      boolean[] open = new boolean[grid.size()];
-      Arrays.fill(open, true);
-      Arrays.setAll(box, grid::full);
-      while (situations.size() < COUNT) {
-        int[] point = completions.draw(random.doubles(grid.size()).toArray(), box, open);
-        points.add(point);
-        situations.add(grid.situation(point, Situation.UNKNOWN));
+      Imagined imagined = new Imagined(advisor.decider());
+      for (int i = 0; i < COUNT; i++) {
+        situations.add(imagined.whole(i));
       }
     }
 
     Situation situation() {
       next = (next + 1) % COUNT;
       return situations.get(next);
-    }
-
-    int[] point() {
-      next = (next + 1) % COUNT;
-      return points.get(next);
-    }
-  }
-
-  /** The rule table, which belongs to one thread. */
-  @State(Scope.Thread)
-  public static class Table {
-
-    private TableDecision decision;
-
-    /** Reads the table off the index. */
-    @Setup
-    public void read(Answered answered) {
-      RuleTable table = new RuleTable(answered.advisor.rules().index(), answered.grid);
-      decision =
-          new TableDecision(
-              new RuleStates(table, new Sizer(Kart.UNKNOWN)), answered.grid, TrackRecord.NONE);
     }
   }
 
@@ -98,41 +61,36 @@ public class ConsultationBenchmark {
 
     private static final int CONSULTATIONS = 150;
 
-    private record At(Situation known, Set<String> skipped) {}
-
-    private final List<At> states = new ArrayList<>();
+    private final List<Situation> states = new ArrayList<>();
     private NextQuestion next;
     private int at;
 
     /** Plays consultations to their ends and keeps what was known at each question. */
     @Setup
     public void play(Answered answered) {
-      next = new NextQuestion(answered.advisor);
+      next = new NextQuestion(answered.advisor.decider());
       for (int i = 0; i < CONSULTATIONS; i++) {
         Situation truth = answered.situations.get(i);
         Situation known = Situation.UNKNOWN;
-        Set<String> skipped = new LinkedHashSet<>();
-        List<Question> open = next.worthAsking(known, skipped);
+        List<Question> open = next.worthAsking(known);
         while (!open.isEmpty()) {
-          states.add(new At(known, Set.copyOf(skipped)));
+          states.add(known);
           List<Question> safety = open.stream().filter(Question::safety).toList();
           for (Question question : safety.isEmpty() ? open.subList(0, 1) : safety) {
-            String answer = truth.answer(question.id()).orElse(Vocabulary.UNKNOWN);
-            known = known.with(question.id(), answer);
-            if (answer.equals(Vocabulary.UNKNOWN)) {
-              skipped.add(question.id());
-            }
+            known =
+                known.with(
+                    question.id(), truth.answer(question.id()).orElse(Vocabulary.UNKNOWN));
           }
-          open = next.worthAsking(known, skipped);
+          open = next.worthAsking(known);
         }
       }
     }
 
     /** Forgets what was chosen before: it is the choice that is measured, not the memory. */
-    @Setup(Level.Invocation)
-    public void forget() {
-      next.chosen.clear();
-      at = (at + 1) % states.size();
+    @Setup(Level.Iteration)
+    public void forget(Answered answered) {
+      next = new NextQuestion(answered.advisor.decider());
+      at = 0;
     }
   }
 
@@ -142,16 +100,16 @@ public class ConsultationBenchmark {
     return answered.advisor.decide(answered.situation());
   }
 
+  /** The same decisions off the rule index, without the rule engine. */
+  @Benchmark
+  public Object decideOffTheIndex(Answered answered) {
+    return answered.plain.decide(answered.situation());
+  }
+
   /** The whole advice with its words. */
   @Benchmark
   public Advice advise(Answered answered) {
     return answered.advisor.advise(answered.situation());
-  }
-
-  /** The same decisions off the rule table, without the rule engine. */
-  @Benchmark
-  public Object decideOffTheTable(Answered answered, Table table) {
-    return table.decision.decide(answered.point());
   }
 
   /** One other answer tried on a copy, and the difference in words. */
@@ -164,7 +122,7 @@ public class ConsultationBenchmark {
   @Benchmark
   @BenchmarkMode(Mode.SampleTime)
   public List<Question> nextQuestion(Underway underway) {
-    Underway.At state = underway.states.get(underway.at);
-    return underway.next.worthAsking(state.known(), state.skipped());
+    underway.at = (underway.at + 1) % underway.states.size();
+    return underway.next.worthAsking(underway.states.get(underway.at));
   }
 }

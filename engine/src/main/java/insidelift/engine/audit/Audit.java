@@ -45,6 +45,10 @@ public final class Audit {
     check("redundant", "rules that say the same", repetition.redundant());
     check("subsumed", "rules that a more general one makes needless", repetition.subsumed());
     check("needless", "premises that follow from another", repetition.needlessPremises());
+    check(
+        "opposed",
+        "claims that contradict each other outside a dispute",
+        new Contradiction(knowledge).opposed());
     Dependence dependence = new Dependence(knowledge);
     check("unreachable", "findings that cannot be reached", dependence.unreachable());
     check("dead-end", "findings and claims that nothing bears on", dependence.deadEnds());

@@ -103,7 +103,7 @@ public final class OwnLog {
       history.add(
           new Driven(front.camber().map(Sides::middle), front.casterFromNeutral(), told, undo));
     }
-    return history.subList(Math.max(0, history.size() - Driven.KEPT), history.size());
+    return Driven.newest(history);
   }
 
   private List<Numbered<RunEntry>> lastDay() {

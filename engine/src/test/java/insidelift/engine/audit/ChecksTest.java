@@ -34,6 +34,31 @@ class ChecksTest {
   }
 
   @Test
+  void aClaimAgainstOneThatNobodyDisputesIsOpposed() {
+    IndexedRule contrary =
+        rule(
+            "contrary",
+            "caster-entry-push",
+            List.of(answer("turn-in", "understeer")),
+            act(Verb.CLAIM, "caster", "less", "entry", "2", "80", "none", "both"));
+    List<Remark> remarks = new Contradiction(with(contrary)).opposed();
+    found(
+        remarks,
+        "caster-entry contrary",
+        "\"caster-entry\" and \"contrary\" say the contrary of caster, and neither is a camp of a"
+            + " dispute");
+    assertThat(remarks.get(0).witness()).containsEntry("turn-in", "understeer");
+    IndexedRule camp =
+        rule(
+            "camp",
+            "caster-entry-push",
+            List.of(),
+            act(Verb.CLAIM, "caster", "less", "entry", "2", "80", "later", "both"));
+    assertThat(new Contradiction(with(camp)).opposed()).isEmpty();
+    assertThat(new Contradiction(SOUND).opposed()).isEmpty();
+  }
+
+  @Test
   void aRuleThatAMoreGeneralOneCoversIsSubsumed() {
     IndexedRule special =
         rule(

@@ -15,6 +15,7 @@ import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -304,6 +305,17 @@ class NotesTest {
                               .hasSizeLessThanOrEqualTo(100)
                               .isEqualTo(line.stripTrailing()));
             });
+  }
+
+  /** More of a negative camber is less: people are told toward which side. */
+  @Test
+  void nobodyIsToldOfMoreOrLessCamber() {
+    files()
+        .forEach(
+            (file, text) ->
+                assertThat(text.toLowerCase(Locale.ROOT))
+                    .as(file)
+                    .doesNotContain("more camber", "less camber"));
   }
 
   @Test

@@ -71,7 +71,11 @@ final class ByRules implements Crew {
                         past.undo()))
             .toList();
     return new Situation(
-        report.answers(), Map.of("time-left", (double) report.minutes()), kart, Set.of(), history);
+        report.answers(),
+        Map.of("time-left", (double) report.minutes()),
+        kart,
+        Set.of(),
+        Driven.newest(history));
   }
 
   private static FrontEnd front(Stand stand) {

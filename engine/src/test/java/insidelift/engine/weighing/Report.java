@@ -10,7 +10,7 @@ import java.util.Map;
  * @param stand where the kart stands, measured
  * @param before where it stood before the last change; null where it was not changed
  * @param baseline the kart's own good settings, by {@code dry} and {@code wet}
- * @param history the runs before, newest last, at most six
+ * @param history the runs of the day before, newest last
  * @param minutes the minutes to the next run
  */
 record Report(

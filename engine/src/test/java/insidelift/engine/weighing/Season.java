@@ -17,8 +17,6 @@ final class Season {
   /** Runs in a stretch of one kind of track. */
   static final int ROUNDS = 12;
 
-  private static final int KEPT = 6;
-
   /** What came of a stretch. */
   static final class Outcome {
     boolean curable;
@@ -68,9 +66,6 @@ final class Season {
           new Report(answers, stand, before, Map.copyOf(baseline), List.copyOf(history), minutes);
       Decision decision = crew.next(report);
       history.add(new Report.Past(answers, stand, undone));
-      if (history.size() > KEPT) {
-        history.remove(0);
-      }
       judge(outcome, report, decision, changed);
       if (decision.kind().equals("keep")) {
         baseline.put(water ? "wet" : "dry", stand);
@@ -86,7 +81,8 @@ final class Season {
         undone = decision.kind().equals("undo");
         stand = decision.to();
         madeFor = decision.kind().equals("restore") ? (water ? "wet" : "dry") : madeFor;
-        int seen = visits.merge(stand, 1, Integer::sum);
+        // A return by an undo is counted apart: it is no choice of where to go.
+        int seen = undone ? 0 : visits.merge(stand, 1, Integer::sum);
         if (decision.kind().equals("move")) {
           outcome.moves++;
           outcome.thirdVisits += seen > 2 ? 1 : 0;

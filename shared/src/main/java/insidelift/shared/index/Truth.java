@@ -21,7 +21,11 @@ public enum Truth {
 
   /** The contrary. */
   public Truth not() {
-    return values()[TRUE.ordinal() - ordinal()];
+    return switch (this) {
+      case TRUE -> FALSE;
+      case OPEN -> OPEN;
+      case FALSE -> TRUE;
+    };
   }
 
   /** What is known for certain. */

@@ -15,32 +15,32 @@ public enum Verb implements Named {
   /** A claim that a shop does not go by. */
   OVERRULED("overruled", "note"),
   /** A caution that goes with a move, and its place. */
-  CARE("care", "lever or both", "number"),
+  CARE("care", "lever or both, number"),
   /** Steps of the job, and their place in it. */
   JOB("job", "number"),
   /** Evidence for or against a finding, and the question it rests on. */
-  EVIDENCE("evidence", "finding", "number", "question"),
+  EVIDENCE("evidence", "finding, number, question"),
   /** What one camp says that a move does. */
-  CLAIM("claim", "lever", "direction", "on", "number", "number", "camp", "mirror"),
+  CLAIM("claim", "lever, direction, on, number, number, camp, mirror"),
   /** A move that is not made. */
-  BARRED("barred", "lever", "direction", "scope"),
+  BARRED("barred", "lever, direction, scope"),
   /** Where the trade starts a lever. */
-  START("start", "water", "lever", "number"),
+  START("start", "water, lever, number"),
   /** The track that the next run is for. */
   TRACK("track", "water"),
   /** How bad it is, in per cent. */
   SEVERITY("severity", "number"),
   /** A finding of the vocabulary. */
-  TERM("term", "finding", "on", "number", "question or none", "truth"),
+  TERM("term", "finding, on, number, question or none, truth"),
   /** A move that could be made. */
-  OPTION("option", "lever", "direction", "number");
+  OPTION("option", "lever, direction, number");
 
   private final String id;
-  private final List<String> words;
+  private final String words;
 
-  Verb(String id, String... words) {
+  Verb(String id, String words) {
     this.id = id;
-    this.words = List.of(words);
+    this.words = words;
   }
 
   @Override
@@ -51,6 +51,6 @@ public enum Verb implements Named {
 
   /** The kinds of its words, in order. */
   public List<String> words() {
-    return words;
+    return List.of(words.split(", ", -1));
   }
 }

@@ -1,10 +1,12 @@
 package insidelift.shared.situation;
 
 import insidelift.shared.Degrees;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -36,5 +38,34 @@ public record Driven(
   /** Takes a copy of the answers, in their order. */
   public Driven {
     answers = Collections.unmodifiableMap(new LinkedHashMap<>(answers));
+  }
+
+  /**
+   * The newest runs that are worth keeping, at most {@link #KEPT}: a run on which nothing was
+   * changed and that was like the one before tells nothing and pushes out no other.
+   *
+   * @param runs all of them, newest last
+   */
+  public static List<Driven> newest(List<Driven> runs) {
+    List<Driven> telling = new ArrayList<>();
+    for (Driven run : runs) {
+      if (telling.isEmpty() || run.changed() || !run.like(telling.get(telling.size() - 1))) {
+        telling.add(run);
+      }
+    }
+    return List.copyOf(telling.subList(Math.max(0, telling.size() - KEPT), telling.size()));
+  }
+
+  private boolean changed() {
+    return !answers.getOrDefault("last-change", "none").equals("none");
+  }
+
+  private boolean like(Driven before) {
+    return camber.equals(before.camber)
+        && caster.equals(before.caster)
+        && TOLD.stream()
+            .filter(question -> !question.startsWith("last-"))
+            .allMatch(
+                question -> Objects.equals(answers.get(question), before.answers.get(question)));
   }
 }

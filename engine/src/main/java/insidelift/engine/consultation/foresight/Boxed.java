@@ -4,14 +4,24 @@ import insidelift.shared.index.Known;
 import insidelift.shared.index.Truth;
 import java.util.List;
 
-/**
- * What holds in all situations of a box, in none, or in some of them.
- *
- * @param grid the questions
- * @param box their states that are still possible
- * @param known what is known beside the questions: where the kart stands, and its runs
- */
-record Boxed(Grid grid, int[] box, Known known) implements Known {
+/** What holds in all situations of a box, in none, or in some of them. */
+final class Boxed implements Known {
+
+  private final Grid grid;
+  private final int[] box;
+  private final Known known;
+
+  /**
+   * What a box holds.
+   *
+   * @param box the states of each question that are still possible
+   * @param known what is known beside the questions: where the kart stands, and its runs
+   */
+  Boxed(Grid grid, int[] box, Known known) {
+    this.grid = grid;
+    this.box = box;
+    this.known = known;
+  }
 
   @Override
   public Truth answered(String question, List<String> values) {

@@ -112,7 +112,6 @@ public final class NextQuestion {
   /** One choice. */
   private final class Choice {
 
-    private final Situation situation;
     private final int[] box;
     private final int[] now;
     private final boolean[] open;
@@ -122,7 +121,6 @@ public final class NextQuestion {
     private final Outcomes outcomes;
 
     Choice(Situation situation) {
-      this.situation = situation;
       this.box = grid.box(situation, decider.vocabulary(), situation.declined());
       this.now = box.clone();
       this.open = new boolean[box.length];

@@ -98,9 +98,10 @@ class DrlIndexerTest {
   void aRuleThatThinksIsKnownByWhatItSaysItDoes() {
     String drl =
         whenever(
-                "$one : Answer() Thing( other > 3 )\n"
-                    + "  not ( Thing() and Answer( question == \"water\", value != \"dry\" ) )\n"
-                    + "  Answer( question == \"hop\", value == \"hops\" )")
+                """
+                $one : Answer() Thing( other > 3 )
+                  not ( Thing() and Answer( question == "water", value != "dry" ) )
+                  Answer( question == "hop", value == "hops" )""")
             .replace("when", "  @says(\"It thinks.\")\n  salience 3\nwhen");
 
     IndexedRule rule = indexer.index("choose", drl).get(0);
