@@ -76,6 +76,12 @@ final class AdviceText {
               text.item("  > ", suggestion.summary());
               text.item("    ", AdviceWords.sureness(suggestion));
             });
+    if (advice.suggestions().stream().filter(Suggestion::first).count() > 1) {
+      text.item("    ", AdviceWords.together(advice.minutes()));
+    }
+    if (advice.baseline() != null) {
+      text.item("  + ", AdviceWords.keep(advice.baseline()));
+    }
     List<Suggestion> later =
         advice.suggestions().stream().filter(s -> !s.first() && s.moves()).toList();
     if (!later.isEmpty()) {

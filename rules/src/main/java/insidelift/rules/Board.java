@@ -211,10 +211,11 @@ final class Board {
         }
       }
       if (trial.age() == 0 && trial.effect().equals("better")) {
-        if (!(heard.is("steering-weight", "heavy") && moreCaster)) {
+        boolean elsewhere = track != null && !trial.condition().equals(track.condition());
+        if (!elsewhere && !(heard.is("steering-weight", "heavy") && moreCaster)) {
           bar("limit.better", "last-better", trial.lever(), trial.back(), "move");
         }
-        if (track != null && trial.condition().equals(track.condition())) {
+        if (track != null && !elsewhere) {
           bar("limit.better-restore", "last-better", trial.lever(), trial.back(), "restore");
         }
       }
@@ -269,7 +270,7 @@ final class Board {
         if (one.wants() == 0 && !state && net != 0) {
           part(Part.changing(option.lever(), option.direction(), one, net));
         }
-        int votes = one.wants() == 0 || track == null ? 0 : votes(option.lever());
+        int votes = one.wants() == 0 || track == null ? 0 : votes(option.lever(), one.on());
         if (votes != 0) {
           part(Part.recorded(option, one, votes));
         }
@@ -282,11 +283,11 @@ final class Board {
     facts.add(one);
   }
 
-  private int votes(String lever) {
+  private int votes(String lever, String on) {
     int votes = 0;
     for (Trial trial : trials) {
       if (trial.lever().equals(lever) && trial.condition().equals(track.condition())) {
-        votes += trial.vote();
+        votes += trial.vote(on);
       }
     }
     return votes;

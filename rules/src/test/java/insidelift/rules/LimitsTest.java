@@ -59,14 +59,15 @@ class LimitsTest {
   }
 
   @Test
-  void betterIsNotTurnedRoundByARestoreOnTheSameTrack() {
+  void betterIsNotTurnedRoundOnTheSameTrack() {
     Told same =
         told("water dry").and(new Trial(0, false, "caster", "more", "better", 1, "dry", false));
     Told other =
         told("water dry").and(new Trial(0, false, "caster", "more", "better", 1, "wet", false));
     assertThat(same.barred("limit.better-restore", "caster", "less", "restore")).isTrue();
     assertThat(other.barred("limit.better-restore", "caster", "less", "restore")).isFalse();
-    assertThat(other.barred("limit.better", "caster", "less", "move")).isTrue();
+    assertThat(same.barred("limit.better", "caster", "less", "move")).isTrue();
+    assertThat(other.barred("limit.better", "caster", "less", "move")).isFalse();
     assertThat(same.barred("limit.better", "caster", "more", "move")).isFalse();
   }
 

@@ -4,6 +4,7 @@ import static insidelift.rules.Told.told;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.rules.fact.Trial;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Findings and sums, written down from the weights before they were run. */
@@ -113,6 +114,21 @@ class SumsTest {
     Told none = told("water wet", "turn-in understeer");
     Told dry = told("water wet", "turn-in understeer").and(vote(0, "worse"));
     assertThat(dry.gain("caster", "less")).isEqualTo(none.gain("caster", "less"));
+  }
+
+  /**
+   * The rear stepped out on the way in and the front pushed in the middle; less caster was worse.
+   */
+  @Test
+  void theRecordCountsByThePartOfTheCorner() {
+    Trial mixed =
+        new Trial(0, false, "caster", "less", "worse", Map.of("entry", -1, "mid", 1), "dry", false);
+    assertThat(mixed.vote("entry")).isEqualTo(-1);
+    assertThat(mixed.vote("mid")).isEqualTo(1);
+    assertThat(mixed.vote("exit")).isZero();
+    int without = told("water dry", "turn-in oversteer").gain("caster", "more");
+    assertThat(told("water dry", "turn-in oversteer").and(mixed).gain("caster", "more"))
+        .isEqualTo(without + 48);
   }
 
   private static Trial vote(int age, String effect) {

@@ -1,7 +1,11 @@
 package insidelift.console.page;
 
+import insidelift.shared.Degrees;
 import insidelift.shared.Status;
+import insidelift.shared.advice.Advice.Kept;
+import insidelift.shared.advice.Advice.Minutes;
 import insidelift.shared.advice.Advice.Suggestion;
+import java.util.StringJoiner;
 
 /** What the screen and the card say of an advice in the same words. */
 public final class AdviceWords {
@@ -33,6 +37,26 @@ public final class AdviceWords {
             : "Experts split: try it and measure.";
     return "%s Time: %d to %d minutes with toe."
         .formatted(sure, suggestion.minutes().from(), suggestion.minutes().to());
+  }
+
+  /** How long everything takes that is to be done now. */
+  public static String together(Minutes minutes) {
+    return "Together: %d to %d minutes.".formatted(minutes.from(), minutes.to());
+  }
+
+  /** What to write down where a kart is good and measured. */
+  public static String keep(Kept kept) {
+    StringJoiner settings = new StringJoiner(" and ");
+    if (kept.camber() != null) {
+      settings.add("camber " + Degrees.of(kept.camber().left()).signed());
+    }
+    if (kept.caster() != null) {
+      boolean own = kept.caster().reference().equals("neutral");
+      Degrees caster = Degrees.of(kept.caster().left());
+      settings.add(own ? "caster " + caster.signed() + " from your neutral" : "caster " + caster);
+    }
+    return "Write it down as this kart's own for the %s: %s, both sides."
+        .formatted(kept.condition(), settings);
   }
 
   /** Whether a step of the job is about this lever alone. */

@@ -56,6 +56,43 @@ class AdviceJsonTest {
   }
 
   @Test
+  void aGoodMeasuredKartIsASettingToKeep() throws Exception {
+    Advice advice =
+        ADVISOR.advise(
+            read(
+                """
+                {"schema": 1, "answers": {"water": "dry", "turn-in": "good", "mid-corner": "good"},
+                 "kart": {"camber": {"left": 0.5, "right": 0.5},
+                          "caster": {"left": 1, "right": 1, "reference": "neutral"}}}
+                """));
+    assertThat(advice.baseline())
+        .isEqualTo(
+            new Advice.Kept(
+                "dry",
+                new Advice.Settings(0.5, 0.5, "absolute"),
+                new Advice.Settings(1, 1, "neutral")));
+    assertThat(advice.minutes()).isNull();
+    same(advice);
+    String unmeasured =
+        "{\"schema\": 1, \"answers\": {\"water\": \"dry\", \"turn-in\": \"good\", \"mid-corner\": \"good\"}}";
+    assertThat(ADVISOR.advise(read(unmeasured)).baseline()).isNull();
+  }
+
+  @Test
+  void twoJobsTakeTheMinutesOfBoth() throws Exception {
+    Advice advice =
+        ADVISOR.advise(
+            read("{\"schema\": 1, \"answers\": {\"water\": \"wet\", \"setup-for\": \"dry\"}}"));
+    assertThat(advice.suggestions()).filteredOn(Advice.Suggestion::first).hasSize(2);
+    assertThat(advice.minutes()).isEqualTo(new Advice.Minutes(40, 60));
+    assertThat(advice.baseline()).isNull();
+  }
+
+  private static Situation read(String json) throws Exception {
+    return new CaseReader(ADVISOR.vocabulary()).read(json);
+  }
+
+  @Test
   void soIsAnEmptySituation() {
     same(ADVISOR.advise(Situation.UNKNOWN));
   }

@@ -24,7 +24,10 @@ import java.util.List;
  * @param unexplained answers that nothing here explains
  * @param wouldHelp questions still open, the most useful first
  * @param assumed what was taken for granted because it was not told
+ * @param minutes how long everything takes that is to be done now; left out if nothing is
+ * @param baseline the setting to keep as this kart's own; left out if there is none
  */
+@JsonInclude(value = JsonInclude.Include.NON_NULL)
 public record Advice(
     int schema,
     Status status,
@@ -35,7 +38,9 @@ public record Advice(
     List<OtherLever> alternatives,
     List<Observation> unexplained,
     List<Open> wouldHelp,
-    List<String> assumed) {
+    List<String> assumed,
+    Minutes minutes,
+    Kept baseline) {
 
   /** The version of the advice's shape that this build writes. */
   public static final int SCHEMA = 1;
@@ -153,6 +158,16 @@ public record Advice(
 
   /** How long the job takes, from and to, in minutes. */
   public record Minutes(int from, int to) {}
+
+  /**
+   * A setting that proved good.
+   *
+   * @param condition what it is good for: {@code dry} or {@code wet}
+   * @param camber the camber, if measured
+   * @param caster the caster, if measured
+   */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record Kept(String condition, Settings camber, Settings caster) {}
 
   /**
    * A link of the chain from answers to a change.

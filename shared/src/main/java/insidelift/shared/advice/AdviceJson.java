@@ -7,10 +7,12 @@ import insidelift.shared.advice.Advice.Decision;
 import insidelift.shared.advice.Advice.Dispute;
 import insidelift.shared.advice.Advice.Effect;
 import insidelift.shared.advice.Advice.FoundOut;
+import insidelift.shared.advice.Advice.Minutes;
 import insidelift.shared.advice.Advice.Observation;
 import insidelift.shared.advice.Advice.Open;
 import insidelift.shared.advice.Advice.OtherLever;
 import insidelift.shared.advice.Advice.Reason;
+import insidelift.shared.advice.Advice.Settings;
 import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.advice.Advice.Weighed;
 import insidelift.shared.situation.JsonOutput;
@@ -52,6 +54,14 @@ public final class AdviceJson {
     list("unexplained", advice.unexplained(), this::observation);
     list("wouldHelp", advice.wouldHelp(), this::open);
     texts("assumed", advice.assumed());
+    minutes(advice.minutes());
+    if (advice.baseline() != null) {
+      out.writeObjectFieldStart("baseline");
+      out.writeStringField("condition", advice.baseline().condition());
+      settings("camber", advice.baseline().camber());
+      settings("caster", advice.baseline().caster());
+      out.writeEndObject();
+    }
     out.writeEndObject();
   }
 
@@ -88,13 +98,7 @@ public final class AdviceJson {
     out.writeStringField("kind", suggestion.kind().id());
     out.writeBooleanField("first", suggestion.first());
     out.writeNumberField("degrees", suggestion.degrees());
-    if (suggestion.target() != null) {
-      out.writeObjectFieldStart("target");
-      out.writeNumberField("left", suggestion.target().left());
-      out.writeNumberField("right", suggestion.target().right());
-      out.writeStringField("reference", suggestion.target().reference());
-      out.writeEndObject();
-    }
+    settings("target", suggestion.target());
     out.writeNumberField("positions", suggestion.positions());
     out.writeStringField("strength", suggestion.strength());
     out.writeStringField("summary", suggestion.summary());
@@ -105,16 +109,30 @@ public final class AdviceJson {
     list("disputes", suggestion.disputes(), this::dispute);
     texts("cautions", suggestion.cautions());
     texts("steps", suggestion.steps());
-    if (suggestion.minutes() != null) {
-      out.writeObjectFieldStart("minutes");
-      out.writeNumberField("from", suggestion.minutes().from());
-      out.writeNumberField("to", suggestion.minutes().to());
-      out.writeEndObject();
-    }
+    minutes(suggestion.minutes());
     texts("confirm", suggestion.confirm());
     texts("undo", suggestion.undo());
     effect("effect", suggestion.effect());
     effect("washers", suggestion.washers());
+  }
+
+  private void settings(String key, Settings settings) throws IOException {
+    if (settings != null) {
+      out.writeObjectFieldStart(key);
+      out.writeNumberField("left", settings.left());
+      out.writeNumberField("right", settings.right());
+      out.writeStringField("reference", settings.reference());
+      out.writeEndObject();
+    }
+  }
+
+  private void minutes(Minutes minutes) throws IOException {
+    if (minutes != null) {
+      out.writeObjectFieldStart("minutes");
+      out.writeNumberField("from", minutes.from());
+      out.writeNumberField("to", minutes.to());
+      out.writeEndObject();
+    }
   }
 
   private void reason(Reason reason) throws IOException {

@@ -4,6 +4,7 @@ import insidelift.engine.consultation.decision.Decided;
 import insidelift.engine.consultation.decision.Facts;
 import insidelift.engine.consultation.decision.Verdict;
 import insidelift.rules.fact.Evidence;
+import insidelift.rules.fact.Found;
 import insidelift.rules.fact.Part;
 import insidelift.rules.fact.Spoken.By;
 import insidelift.rules.fact.Spoken.Track;
@@ -12,11 +13,11 @@ import insidelift.shared.Answer;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.index.Premise;
 import insidelift.shared.index.RuleIndex;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -108,12 +109,16 @@ public final class Behind {
 
   /** How often a lever was moved on this kart, and how often that way of it was better. */
   private String tried(Part part) {
-    List<Trial> trials = new ArrayList<>();
-    decided
-        .reasoned()
-        .all(Trial.class)
-        .filter(trial -> trial.lever().equals(part.lever()) && trial.vote() != 0)
-        .forEach(trials::add);
+    Optional<String> condition =
+        decided.reasoned().all(Track.class).map(Track::condition).findFirst();
+    List<Trial> trials =
+        decided
+            .reasoned()
+            .all(Found.class)
+            .filter(found -> found.finding().equals(part.finding()))
+            .flatMap(found -> votes(part.lever(), found.on()))
+            .filter(trial -> condition.filter(trial.condition()::equals).isPresent())
+            .toList();
     long better =
         trials.stream()
             .filter(
@@ -122,5 +127,12 @@ public final class Behind {
             .count();
     return "on this kart tried %d %s, better %d"
         .formatted(trials.size(), trials.size() == 1 ? "time" : "times", better);
+  }
+
+  private Stream<Trial> votes(String lever, String on) {
+    return decided
+        .reasoned()
+        .all(Trial.class)
+        .filter(trial -> trial.lever().equals(lever) && trial.vote(on) != 0);
   }
 }

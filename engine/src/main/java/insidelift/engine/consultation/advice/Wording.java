@@ -20,15 +20,19 @@ import insidelift.rules.fact.Sum;
 import insidelift.shared.Answer;
 import insidelift.shared.CheckKind;
 import insidelift.shared.Kind;
+import insidelift.shared.Lever;
 import insidelift.shared.Named;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.advice.Advice.Decision;
 import insidelift.shared.advice.Advice.FoundOut;
+import insidelift.shared.advice.Advice.Kept;
+import insidelift.shared.advice.Advice.Minutes;
 import insidelift.shared.advice.Advice.Observation;
 import insidelift.shared.advice.Advice.Open;
 import insidelift.shared.advice.Advice.OtherLever;
+import insidelift.shared.advice.Advice.Settings;
 import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.advice.Advice.Weighed;
 import insidelift.shared.situation.Situation;
@@ -94,7 +98,39 @@ final class Wording {
         alternatives,
         unexplained(),
         wouldHelp(),
-        assumed(suggestions, alternatives));
+        assumed(suggestions, alternatives),
+        minutes(suggestions),
+        baseline(suggestions));
+  }
+
+  private static Minutes minutes(List<Suggestion> suggestions) {
+    return suggestions.stream()
+        .filter(Suggestion::first)
+        .map(Suggestion::minutes)
+        .reduce((one, other) -> new Minutes(one.from() + other.from(), one.to() + other.to()))
+        .orElse(null);
+  }
+
+  /** A kart that is good and measured stands where it should be brought back to one day. */
+  private Kept baseline(List<Suggestion> suggestions) {
+    boolean keep = decided.reasoned().choice().kind().equals("keep");
+    Settings camber = target(suggestions, Lever.CAMBER);
+    Settings caster = target(suggestions, Lever.CASTER);
+    return decided
+        .reasoned()
+        .all(Track.class)
+        .filter(track -> keep && (camber != null || caster != null))
+        .findFirst()
+        .map(track -> new Kept(track.condition(), camber, caster))
+        .orElse(null);
+  }
+
+  private static Settings target(List<Suggestion> suggestions, Lever lever) {
+    return suggestions.stream()
+        .filter(suggestion -> suggestion.lever() == lever && suggestion.target() != null)
+        .findFirst()
+        .map(Suggestion::target)
+        .orElse(null);
   }
 
   private List<Advice.Check> checks() {

@@ -17,6 +17,7 @@ import insidelift.shared.situation.FrontEnd;
 import insidelift.shared.situation.Sides;
 import insidelift.shared.situation.Situation;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,7 +30,9 @@ public final class Facts {
    */
   private static final int FAR = 100;
 
-  private static final List<String> PHASES = List.of("turn-in", "mid-corner", "exit");
+  /** The questions on the parts of the corner, and the parts. */
+  private static final Map<String, String> PHASES =
+      Map.of("turn-in", "entry", "mid-corner", "mid", "exit", "exit");
 
   private static final String TIME = "time-left";
 
@@ -153,7 +156,7 @@ public final class Facts {
 
   /** Whether a run before was complained of in the same way in a part of the corner. */
   private static boolean alike(Driven before, Driven now) {
-    return PHASES.stream()
+    return PHASES.keySet().stream()
         .anyMatch(
             phase ->
                 before.answers().containsKey(phase)
@@ -203,9 +206,12 @@ public final class Facts {
       Map<String, String> run = runs.get(i).answers();
       Optional<Change> change = Optional.ofNullable(run.get("last-change")).flatMap(Facts::change);
       String effect = run.get("last-effect");
-      if (change.isPresent() && effect != null) {
+      if ("other".equals(run.get("last-change"))) {
+        // What was tried before both levers moved at once is not the last change any more.
+        age++;
+      } else if (change.isPresent() && effect != null) {
         // What was wanted stands in the report before; without one, what is wanted now has to do.
-        int wanted = wanted(i > 0 ? runs.get(i - 1).answers() : run);
+        Map<String, Integer> wanted = wanted(i > 0 ? runs.get(i - 1).answers() : run);
         facts.add(
             new Trial(
                 age++,
@@ -220,13 +226,16 @@ public final class Facts {
     }
   }
 
-  private static int wanted(Map<String, String> answers) {
-    int wanted = 0;
-    for (String phase : PHASES) {
-      String said = answers.getOrDefault(phase, "");
-      wanted += said.equals("understeer") ? 1 : said.equals("oversteer") ? -1 : 0;
-    }
-    return Integer.signum(wanted);
+  private static Map<String, Integer> wanted(Map<String, String> answers) {
+    Map<String, Integer> wanted = new HashMap<>();
+    PHASES.forEach(
+        (phase, on) -> {
+          String said = answers.getOrDefault(phase, "");
+          if (said.equals("understeer") || said.equals("oversteer")) {
+            wanted.put(on, said.equals("understeer") ? 1 : -1);
+          }
+        });
+    return wanted;
   }
 
   private static String condition(Map<String, String> run) {

@@ -143,7 +143,7 @@ public final class Explanation {
             .filter(suggestion -> suggestion.lever() == lever)
             .map(Suggestion::summary)
             .findFirst()
-            .orElse(lever.id() + " is not spoken of: " + said.now(ToDo.of(decided)) + ".");
+            .orElse(lever.id() + " stays where it is; now: " + said.now(ToDo.of(decided)) + ".");
     return new How(
         lever.id(), result, List.of(sum(lever, Direction.MORE), sum(lever, Direction.LESS)));
   }
