@@ -69,6 +69,8 @@ final class AdviceText {
           .limit(1)
           .forEach(open -> text.paragraph("What would help most: " + open.ask()));
     }
+    boolean moves = advice.suggestions().stream().anyMatch(Suggestion::first);
+    advice.lead().ifPresent(lead -> text.item("  > ", AdviceWords.first(lead, moves)));
     advice.suggestions().stream()
         .filter(Suggestion::first)
         .forEach(
@@ -78,6 +80,13 @@ final class AdviceText {
             });
     if (advice.suggestions().stream().filter(Suggestion::first).count() > 1) {
       text.item("    ", AdviceWords.together(advice.minutes()));
+    }
+    if (advice.changeover() != null) {
+      text.blank().paragraph(AdviceWords.changeover(advice.changeover()));
+      advice
+          .changeover()
+          .jobs()
+          .forEach(job -> text.item("  %3d min  ".formatted(job.total()), job.what()));
     }
     if (advice.baseline() != null) {
       text.item("  + ", AdviceWords.keep(advice.baseline()));
@@ -95,8 +104,9 @@ final class AdviceText {
     }
     if (advice.suggestions().stream().noneMatch(Suggestion::moves)) {
       advice.alternatives().stream()
-          .limit(3)
-          .forEach(other -> text.item("  - ", "Worth a look: " + other.what() + "."));
+          .filter(other -> !other.leads())
+          .limit(2)
+          .forEach(other -> text.item("  - ", "Worth a try: " + AdviceWords.step(other)));
     }
     return text.lines();
   }
@@ -140,9 +150,7 @@ final class AdviceText {
 
   private List<String> care(Advice advice) {
     Text text = new Text(width);
-    Set<String> cautions = new LinkedHashSet<>();
-    advice.suggestions().forEach(suggestion -> cautions.addAll(suggestion.cautions()));
-    cautions.forEach(caution -> text.item("  ! ", caution));
+    advice.cautions().forEach(caution -> text.item("  ! ", caution));
     List<Check> looks =
         advice.firstChecks().stream().filter(check -> check.kind() == CheckKind.LOOK).toList();
     looks.stream()
@@ -216,13 +224,7 @@ final class AdviceText {
 
   private List<String> whatElse(Advice advice) {
     Text text = new Text(width);
-    advice
-        .alternatives()
-        .forEach(
-            other ->
-                text.item(
-                    "  - ",
-                    "%s. %s %s".formatted(other.what(), sentence(other.why()), other.action())));
+    advice.alternatives().forEach(other -> text.item("  - ", AdviceWords.other(other)));
     if (!advice.unexplained().isEmpty()) {
       text.blank().line("not explained by this");
       advice
@@ -238,10 +240,6 @@ final class AdviceText {
       advice.assumed().forEach(assumed -> text.item("  - ", assumed));
     }
     return text.lines();
-  }
-
-  private static String sentence(String text) {
-    return text.endsWith(".") ? text : text + ".";
   }
 
   private List<String> sources(Advice advice) {

@@ -151,11 +151,11 @@ final class KeyAsker implements Asker {
       if (typed.isEmpty() && text.equals("?") && choices.explained()) {
         return new Reply.Explain();
       }
-      // A digit among fewer than ten choices can mean nothing else: no Enter needed.
+      // A digit that begins no longer number can mean nothing else: no Enter needed.
+      int digit = Character.digit(text.charAt(0), 10);
       if (typed.isEmpty()
           && choices.range().isEmpty()
-          && choices.choices().size() < 10
-          && Character.isDigit(text.charAt(0))) {
+          && (digit == 0 || 10 * digit > choices.choices().size())) {
         return choices.read(text);
       }
       if (typed.length() + text.length() > LONGEST) {

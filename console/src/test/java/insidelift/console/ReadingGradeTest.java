@@ -49,7 +49,6 @@ class ReadingGradeTest {
           "note caster-entry-push: Why",
           "note caster-heavy-less: Claim",
           "note caster-positive: Why",
-          "note caster-rubbered-more: Claim",
           "note caution-defer: Caution",
           "note caution-rules: Caution",
           "title camber-feathered");

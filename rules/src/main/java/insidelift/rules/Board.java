@@ -1,12 +1,14 @@
 package insidelift.rules;
 
 import insidelift.rules.fact.Barred;
+import insidelift.rules.fact.Beside;
 import insidelift.rules.fact.Choice;
 import insidelift.rules.fact.Claim;
 import insidelift.rules.fact.End;
 import insidelift.rules.fact.Evidence;
 import insidelift.rules.fact.Found;
 import insidelift.rules.fact.Free;
+import insidelift.rules.fact.Lead;
 import insidelift.rules.fact.Part;
 import insidelift.rules.fact.Setting;
 import insidelift.rules.fact.Spoken;
@@ -17,6 +19,7 @@ import insidelift.rules.fact.Spoken.Term;
 import insidelift.rules.fact.Spoken.Track;
 import insidelift.rules.fact.Step;
 import insidelift.rules.fact.Sum;
+import insidelift.rules.fact.Told.AtEnd;
 import insidelift.rules.fact.Told.HeavyAt;
 import insidelift.rules.fact.Told.Minutes;
 import insidelift.rules.fact.Trial;
@@ -42,6 +45,8 @@ final class Board {
   /** The least that a move must gain to be worth making; as choose.drl has it. */
   private static final int LEAST_GAIN = 2;
 
+  private static final Set<String> FRONT = Set.of("camber", "caster");
+
   private static final Set<String> TELLING =
       Set.of(
           "water",
@@ -65,7 +70,15 @@ final class Board {
           "tyre-set",
           "tyre-life",
           "pressures",
-          "readings");
+          "readings",
+          "grip-overall",
+          "rear-wear",
+          "air",
+          "braking",
+          "line",
+          "toe-now",
+          "no-response",
+          "driver-state");
 
   private final HeardAnswers heard;
   private final List<Object> facts = new ArrayList<>(256);
@@ -73,16 +86,18 @@ final class Board {
   private final List<End> ends = new ArrayList<>();
   private final List<Trial> trials = new ArrayList<>();
   private final List<Visit> visits = new ArrayList<>();
+  private final List<AtEnd> atEnds = new ArrayList<>();
   private final List<HeavyAt> heavyAt = new ArrayList<>();
   private final List<Term> terms = new ArrayList<>();
   private final List<Option> options = new ArrayList<>();
-  private final List<Claim> claims = new ArrayList<>();
+  private final Map<String, List<Claim>> claims = new HashMap<>();
   private final List<Start> starts = new ArrayList<>();
   private final List<Barred> barred = new ArrayList<>();
   private final List<Found> found = new ArrayList<>();
   private final List<Part> parts = new ArrayList<>();
   private final List<Step> steps = new ArrayList<>();
   private final List<Free> free = new ArrayList<>();
+  private final List<Beside> beside = new ArrayList<>();
   private final Set<String> overruled = new HashSet<>();
   private final Map<String, List<Evidence>> evidence = new HashMap<>();
   private final Map<String, Integer> stands = new HashMap<>();
@@ -102,7 +117,7 @@ final class Board {
     if (fact instanceof Evidence one) {
       evidence.computeIfAbsent(one.finding(), key -> new ArrayList<>(2)).add(one);
     } else if (fact instanceof Claim one) {
-      claims.add(one);
+      claims.computeIfAbsent(one.lever(), key -> new ArrayList<>()).add(one);
     } else if (fact instanceof Barred one) {
       barred.add(one);
     } else if (fact instanceof Term one) {
@@ -129,6 +144,8 @@ final class Board {
       visits.add(one);
     } else if (fact instanceof HeavyAt one) {
       heavyAt.add(one);
+    } else if (fact instanceof AtEnd one) {
+      atEnds.add(one);
     } else if (fact instanceof Minutes one) {
       minutes = one.left();
     } else if (fact instanceof Step one) {
@@ -160,7 +177,7 @@ final class Board {
 
   private void drop() {
     if (!overruled.isEmpty()) {
-      claims.removeIf(claim -> overruled.contains(claim.by().note()));
+      claims.values().forEach(of -> of.removeIf(claim -> overruled.contains(claim.by().note())));
       starts.removeIf(start -> overruled.contains(start.by().note()));
       facts.removeIf(
           fact ->
@@ -190,6 +207,9 @@ final class Board {
           }
         }
       }
+    }
+    for (AtEnd one : atEnds) {
+      bar("limit.at-end", "limit-range", one.lever(), one.direction(), "all");
     }
     boolean moreCaster = false;
     for (Trial trial : trials) {
@@ -258,8 +278,8 @@ final class Board {
       for (Found one : found) {
         boolean state = one.on().equals(one.finding());
         int net = 0;
-        for (Claim claim : claims) {
-          if (claim.lever().equals(option.lever()) && claim.on().equals(one.on())) {
+        for (Claim claim : claims.getOrDefault(option.lever(), List.of())) {
+          if (claim.on().equals(one.on())) {
             int says = claim.says(option.direction());
             net += says;
             if (says != 0 && (one.wants() != 0 || state)) {
@@ -327,25 +347,28 @@ final class Board {
         break;
       }
     }
+    Map<String, int[]> sums = new HashMap<>();
+    for (Part part : parts) {
+      int[] sum = sums.computeIfAbsent(part.lever() + part.direction(), key -> new int[3]);
+      int kind = !part.disputed() ? 0 : part.points() > 0 ? 1 : 2;
+      sum[kind] += part.points();
+    }
     for (Option option : options) {
       been(option);
-      int sure = 0;
-      int promised = 0;
-      int denied = 0;
-      for (Part part : parts) {
-        if (part.lever().equals(option.lever()) && part.direction().equals(option.direction())) {
-          sure += part.disputed() ? 0 : part.points();
-          promised += part.disputed() ? Math.max(0, part.points()) : 0;
-          denied += part.disputed() ? Math.min(0, part.points()) : 0;
-        }
-      }
-      Sum sum = Sum.of(option.lever(), option.direction(), sure, promised, denied);
+      String move = option.lever() + option.direction();
+      int[] of = sums.getOrDefault(move, new int[3]);
+      Sum sum = Sum.of(option.lever(), option.direction(), of[0], of[1], of[2]);
       facts.add(sum);
       if (!barred(sum.lever(), sum.direction(), "move")) {
-        free.add(new Free(sum.lever(), sum.direction(), sum.gain()));
+        if (FRONT.contains(sum.lever())) {
+          free.add(new Free(sum.lever(), sum.direction(), sum.gain()));
+        } else if (sum.gain() >= LEAST_GAIN) {
+          beside.add(new Beside(sum.lever(), sum.direction(), sum.gain(), option.minutes()));
+        }
       }
     }
     facts.addAll(free);
+    facts.addAll(beside);
   }
 
   private void been(Option option) {
@@ -384,6 +407,9 @@ final class Board {
       chosen("not-enough", "not-enough", "nothing-asks");
     } else if (!undone() && !kept() && !restored() && !again() && !moved()) {
       chosen("wait", "wait", "nothing-asks");
+      beside.stream()
+          .min(Beside.BY_GAIN)
+          .ifPresent(one -> facts.add(new Lead(one.lever(), one.direction())));
     }
   }
 
@@ -514,7 +540,18 @@ final class Board {
     if (best != null) {
       chosen("move", "move", "one-correction");
       add(Step.one(best.lever(), best.direction(), "one").made());
+      leads(best);
     }
     return best != null;
+  }
+
+  private void leads(Free move) {
+    for (Option option : options) {
+      if (option.lever().equals(move.lever()) && option.direction().equals(move.direction())) {
+        beside.stream()
+            .filter(one -> one.minutes() < option.minutes() && 2 * one.gain() >= move.gain())
+            .forEach(one -> facts.add(new Lead(one.lever(), one.direction())));
+      }
+    }
   }
 }

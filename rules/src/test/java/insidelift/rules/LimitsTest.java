@@ -3,6 +3,7 @@ package insidelift.rules;
 import static insidelift.rules.Told.told;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import insidelift.rules.fact.Told.AtEnd;
 import insidelift.rules.fact.Told.HeavyAt;
 import insidelift.rules.fact.Told.Minutes;
 import insidelift.rules.fact.Trial;
@@ -48,6 +49,15 @@ class LimitsTest {
   void aJobThatDoesNotFitIntoTheTimeIsNotBegun() {
     assertThat(told().and(new Minutes(19)).barred("limit.time", "camber", "more", "all")).isTrue();
     assertThat(told().and(new Minutes(20)).barred("limit.time", "camber", "more", "all")).isFalse();
+  }
+
+  @Test
+  void aLeverAtItsEndGoesNoFurtherThatWay() {
+    Told widest = told("turn-in understeer").and(new AtEnd("front-width", "more"));
+    assertThat(widest.barred("limit.at-end", "front-width", "more", "all")).isTrue();
+    assertThat(widest.barred("limit.at-end", "front-width", "less", "all")).isFalse();
+    assertThat(told("turn-in understeer").barred("limit.at-end", "front-width", "more", "all"))
+        .isFalse();
   }
 
   @Test

@@ -74,6 +74,8 @@ class RuleIndexTest {
             "evidence.drl.csv",
             "findings.drl.csv",
             "claims.drl.csv",
+            "others.drl.csv",
+            "kit",
             "start.drl.csv",
             "weigh",
             "limits",

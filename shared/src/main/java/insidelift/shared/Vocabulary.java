@@ -18,6 +18,7 @@ public final class Vocabulary {
 
   private final Map<String, Question> questions = new LinkedHashMap<>();
   private final Map<String, FindingWord> findings = new LinkedHashMap<>();
+  private final Map<String, LeverWord> levers = new LinkedHashMap<>();
 
   /** Every answer that was asked for, by question and value: the same one each time. */
   private final Map<String, Map<String, Answer>> answers = new ConcurrentHashMap<>();
@@ -26,6 +27,20 @@ public final class Vocabulary {
     words.objects("questions").forEach(one -> add(question(one)));
     for (ShippedJson one : words.objects("findings")) {
       findings.put(one.text("id"), new FindingWord(one.text("id"), one.text("words")));
+    }
+    for (ShippedJson one : words.objects("levers")) {
+      levers.put(
+          one.text("id"),
+          new LeverWord(
+              one.text("id"),
+              one.text("note"),
+              one.text("more"),
+              one.text("less"),
+              one.text("most"),
+              one.text("least"),
+              one.text("wet"),
+              one.text("dry"),
+              one.text("who")));
     }
   }
 
@@ -55,6 +70,7 @@ public final class Vocabulary {
         one.text("ask"),
         one.text("why"),
         one.text("group"),
+        one.flag("first"),
         one.number("effort").intValue(),
         List.copyOf(values),
         one.texts("notes"),
@@ -94,6 +110,16 @@ public final class Vocabulary {
     return Optional.ofNullable(findings.get(id));
   }
 
+  /** The levers beside camber and caster, the quickest first. */
+  public List<LeverWord> levers() {
+    return List.copyOf(levers.values());
+  }
+
+  /** The lever beside camber and caster of that id, if there is one. */
+  public Optional<LeverWord> lever(String id) {
+    return Optional.ofNullable(levers.get(id));
+  }
+
   /**
    * The known answer that a value is.
    *
@@ -123,6 +149,7 @@ public final class Vocabulary {
    * @param ask the question in plain words
    * @param why why it is asked, in a few words
    * @param group which part of the job it belongs to
+   * @param first whether it is asked before all others: what the answers to them mean hangs on it
    * @param effort what answering costs: 1 remember or look, 2 look closely, 3 measure, 5 measure
    *     with an instrument not everybody has
    * @param values its legal values
@@ -134,6 +161,7 @@ public final class Vocabulary {
       String ask,
       String why,
       String group,
+      boolean first,
       int effort,
       List<Value> values,
       List<String> notes,
@@ -206,4 +234,36 @@ public final class Vocabulary {
    * @param words the finding in plain words
    */
   public record FindingWord(String id, String words) {}
+
+  /**
+   * A lever beside camber and caster.
+   *
+   * @param id its key in rules and files
+   * @param note the note on it
+   * @param more one step the one way, in words; null where there is no such way
+   * @param less one step the other way
+   * @param most how it stands when it can go no further toward more, in a word; null where it has
+   *     no end
+   * @param least how it stands when it can go no further toward less
+   * @param wet what is done to it on the way from a dry track to a wet one; null for nothing
+   * @param dry what is done to it on the way back
+   * @param who may do it: {@code novice} for a careful one, {@code mechanic} for someone who has
+   *     done it before, {@code expert} for an experienced tuner
+   */
+  public record LeverWord(
+      String id,
+      String note,
+      String more,
+      String less,
+      String most,
+      String least,
+      String wet,
+      String dry,
+      String who) {
+
+    /** One step that way, in words. */
+    public String step(Direction way) {
+      return way == Direction.MORE ? more : less;
+    }
+  }
 }

@@ -52,7 +52,10 @@ class VocabularyTest {
           entry("alignment", "checked hit-something"),
           entry("play", "none some"),
           entry("adjustable", "both camber-only caster-only none"),
-          entry("last-change", "none camber-more camber-less caster-more caster-less other"),
+          entry(
+              "last-change",
+              "none camber-more camber-less caster-more caster-less front-width rear-width"
+                  + " pressures toe hubs-axle seat other"),
           entry("last-effect", "better same worse"));
 
   /** What the knowledge needed beyond it. */
@@ -69,6 +72,17 @@ class VocabularyTest {
           entry("tiring", "no yes"),
           entry("gearbox", "none gears"),
           entry("setup-for", "dry wet"),
+          entry("toe-now", "in-range out-of-range not-measured"),
+          entry("first-trouble", "one-only slides-then-pushes pushes-then-snaps"),
+          entry("braking", "off on locks"),
+          entry("grip-overall", "one-end slides-everywhere stuck-everywhere"),
+          entry("hop-when", "correcting throttle bumps whole-corner"),
+          entry("driver-state", "calm uneasy frightened"),
+          entry("no-response", "no yes"),
+          entry("rear-wear", "even coned"),
+          entry("line", "clean corrects holds-lock"),
+          entry("rear-room", "room at-limit"),
+          entry("air", "alike colder hotter"),
           entry("time-left", "short tight enough"));
 
   private final Vocabulary vocabulary = Vocabulary.load();
@@ -201,6 +215,9 @@ class VocabularyTest {
             "straight-speed: down",
             "steering-weight: heavy",
             "tiring: yes",
+            "grip-overall: slides-everywhere",
+            "grip-overall: stuck-everywhere",
+            "rear-wear: coned",
             "front-wear: feathered",
             "front-wear: inner-edge",
             "front-wear: outer-edge",
@@ -252,7 +269,15 @@ class VocabularyTest {
             "hop",
             "slow-straight",
             "binding",
-            "far");
+            "far",
+            "middle-hot",
+            "edges-hot",
+            "under-gripped",
+            "over-gripped",
+            "cold-day",
+            "hot-day",
+            "grows",
+            "rear-coned");
     assertThat(vocabulary.finding("heavy")).isPresent();
     assertThat(vocabulary.finding("tired")).isEmpty();
   }

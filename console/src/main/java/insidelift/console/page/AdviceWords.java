@@ -2,9 +2,13 @@ package insidelift.console.page;
 
 import insidelift.shared.Degrees;
 import insidelift.shared.Status;
+import insidelift.shared.advice.Advice.Changeover;
 import insidelift.shared.advice.Advice.Kept;
 import insidelift.shared.advice.Advice.Minutes;
+import insidelift.shared.advice.Advice.OtherLever;
 import insidelift.shared.advice.Advice.Suggestion;
+import java.util.List;
+import java.util.Locale;
 import java.util.StringJoiner;
 
 /** What the screen and the card say of an advice in the same words. */
@@ -42,6 +46,55 @@ public final class AdviceWords {
   /** How long everything takes that is to be done now. */
   public static String together(Minutes minutes) {
     return "Together: %d to %d minutes.".formatted(minutes.from(), minutes.to());
+  }
+
+  /** The other lever that comes first, and what comes after it. */
+  public static String first(OtherLever lead, boolean moves) {
+    return "First, %d minutes: %s. %s"
+        .formatted(
+            lead.minutes(),
+            decapitalized(lead.what()),
+            moves ? "If that is not enough:" : "Drive, and tell again.");
+  }
+
+  /** What the rest of a changeover is, before its jobs. */
+  public static String changeover(Changeover changeover) {
+    return changeover.condition().equals("wet")
+        ? "Then the rest of the kart for the wet, and stop where the time ends:"
+        : "Then the rest of the kart for the dry, and stop where the time ends:";
+  }
+
+  /** One step of another lever, and how long it takes. */
+  public static String step(OtherLever other) {
+    String minutes = other.minutes() == 0 ? "" : " (%d minutes)".formatted(other.minutes());
+    return "%s%s.".formatted(decapitalized(other.what()), minutes);
+  }
+
+  /** Another lever in full: the step, who may do it, what it does, and how. */
+  public static String other(OtherLever other) {
+    String who =
+        switch (other.who()) {
+          case "novice" -> "with care, anyone";
+          case "mechanic" -> "someone who has done it before";
+          default -> "an experienced tuner";
+        };
+    String minutes = other.minutes() == 0 ? "" : other.minutes() + " minutes, ";
+    return "%s (%s%s).%s%s %s"
+        .formatted(
+            other.what(),
+            minutes,
+            who,
+            list(" It helps", other.helps()),
+            list(" It costs where", other.costs()),
+            other.action());
+  }
+
+  private static String list(String title, List<String> findings) {
+    return findings.isEmpty() ? "" : "%s: %s.".formatted(title, String.join("; ", findings));
+  }
+
+  private static String decapitalized(String text) {
+    return text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
   }
 
   /** What to write down where a kart is good and measured. */

@@ -16,6 +16,7 @@ import java.util.List;
  * @param explained what that means where nothing is changed; else empty
  * @param blocking what has to be put right before any lever is touched
  * @param moves what is changed now, lever by lever
+ * @param changeover the rest of a changeover, each job with the minutes it takes with those before
  * @param washers where to turn the kart's own washers, as lines of a table
  * @param steps the job that all moves share, in order
  * @param cautions what to beware of
@@ -39,6 +40,7 @@ public record PitCard(
     String explained,
     List<Check> blocking,
     List<Move> moves,
+    List<String> changeover,
     List<String> washers,
     List<String> steps,
     List<String> cautions,
@@ -55,9 +57,13 @@ public record PitCard(
     List<String> assumed,
     List<String> sources) {
 
-  /** The text with a full stop at its end. */
-  public static String sentence(String text) {
-    return text.endsWith(".") ? text : text + ".";
+  /** What comes before the moves, if anything does. */
+  public List<String> leading() {
+    return others.stream()
+        .filter(OtherLever::leads)
+        .limit(1)
+        .map(lead -> AdviceWords.first(lead, !moves.isEmpty()))
+        .toList();
   }
 
   /**

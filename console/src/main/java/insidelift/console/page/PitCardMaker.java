@@ -61,9 +61,14 @@ public final class PitCardMaker {
         advice.status() == Status.NOT_ENOUGH ? AdviceWords.NOTHING_KNOWN : "",
         checks(check -> check.kind() != CheckKind.LOOK),
         now.stream().map(this::move).toList(),
+        advice.changeover() == null
+            ? List.of()
+            : advice.changeover().jobs().stream()
+                .map(job -> job.total() + " min: " + job.what())
+                .toList(),
         washers(now),
         all(now, Suggestion::steps).filter(step -> !AdviceWords.saysWhichWay(step)).toList(),
-        all(now, Suggestion::cautions).toList(),
+        advice.cautions(),
         checks(check -> check.kind() == CheckKind.LOOK).stream().map(PitCardMaker::look).toList(),
         suggestions(s -> !s.first() && s.moves()).stream().map(Suggestion::summary).toList(),
         suggestions(s -> !s.moves()).stream().map(Suggestion::summary).toList(),

@@ -16,6 +16,8 @@ import java.util.Set;
 /** What every change and every claim must come with. */
 final class Completeness {
 
+  private static final Set<String> FRONT = Set.of(Lever.CAMBER.id(), Lever.CASTER.id());
+
   private final Knowledge knowledge;
 
   Completeness(Knowledge knowledge) {
@@ -46,10 +48,12 @@ final class Completeness {
     return remarks;
   }
 
-  /** Whether a rule can speak for a move, and not only against one. */
+  /** Whether a rule can speak for a move of the front end, and not only against one. */
   private static boolean helps(IndexedRule rule) {
     return rule.acts(Verb.START).findAny().isPresent()
-        || rule.acts(Verb.CLAIM).anyMatch(act -> act.number(3) > 0 || act.word(6).equals("both"));
+        || rule.acts(Verb.CLAIM)
+            .filter(act -> FRONT.contains(act.word(0)))
+            .anyMatch(act -> act.number(3) > 0 || act.word(6).equals("both"));
   }
 
   private static void lacks(

@@ -1,12 +1,15 @@
 package insidelift.engine.audit;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.Named;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.FindingWord;
+import insidelift.shared.Vocabulary.LeverWord;
 import insidelift.shared.advice.Advice;
+import insidelift.shared.advice.Advice.Changeover;
 import insidelift.shared.advice.Advice.FoundOut;
 import insidelift.shared.advice.Advice.Observation;
 import insidelift.shared.advice.Advice.Suggestion;
@@ -22,6 +25,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a whole case expects of its advice; "none" for a lever means that it does not move. */
 final class Expectation {
@@ -45,6 +49,9 @@ final class Expectation {
           "degrees",
           "checks",
           "alternatives",
+          "unnamed",
+          "leads",
+          "changeover",
           "decisions",
           "findings",
           "checkKind",
@@ -56,8 +63,6 @@ final class Expectation {
           "without",
           "gains");
 
-  private static final Set<String> MOVES =
-      Set.of("camber more", "camber less", "caster more", "caster less");
   private static final List<String> SURE = List.of("none", "slight", "clear", "strong");
   private static final List<String> WAYS = List.of("more", "less", "hold", "none");
 
@@ -80,7 +85,7 @@ final class Expectation {
     }
     if (expect.at("gains").isPresent()) {
       JsonPlace gains = expect.need("gains");
-      gains.object(MOVES);
+      gains.object(moves(words));
       for (Iterator<String> moves = gains.node().fieldNames(); moves.hasNext(); ) {
         JsonPlace gain = gains.need(moves.next());
         if (!gain.node().isInt()) {
@@ -96,6 +101,13 @@ final class Expectation {
         word(expect.need(lever.id()), WAYS);
       }
     }
+  }
+
+  /** Every lever with either way. */
+  private static Set<String> moves(Vocabulary words) {
+    return Stream.concat(ids(Lever.class).stream(), words.levers().stream().map(LeverWord::id))
+        .flatMap(lever -> ids(Direction.class).stream().map(way -> lever + " " + way))
+        .collect(Collectors.toSet());
   }
 
   private static void word(JsonPlace place, List<String> legal) throws CaseProblem {
@@ -128,6 +140,9 @@ final class Expectation {
           advice.suggestions().stream().filter(Suggestion::first).map(s -> s.lever().id()).toList();
       compare("first", sorted(words("first")), sorted(first));
     }
+    if (expect.has("changeover")) {
+      compare("changeover", words("changeover").toString(), changeover().toString());
+    }
     named("findings", "finding ", this::sure);
     named("checkKind", "kind of ", this::checkKind);
     named("heldBy", "held by, for ", this::heldBy);
@@ -146,7 +161,21 @@ final class Expectation {
       compare("unexplained", sorted(words("unexplained")), unexplained());
     }
     all("checks", id -> advice.firstChecks().stream().anyMatch(c -> c.id().equals(id)));
-    all("alternatives", id -> advice.alternatives().stream().anyMatch(a -> a.lever().equals(id)));
+    all(
+        "alternatives",
+        id ->
+            advice.alternatives().stream()
+                .anyMatch(
+                    one ->
+                        id.equals(one.lever())
+                            || id.equals(one.lever() + " " + one.direction().id())));
+    all("unnamed", id -> advice.alternatives().stream().noneMatch(one -> id.equals(one.lever())));
+    all(
+        "leads",
+        id ->
+            advice.alternatives().stream()
+                .anyMatch(
+                    one -> one.leads() && id.equals(one.lever() + " " + one.direction().id())));
     all("decisions", id -> advice.decisions().stream().anyMatch(d -> d.note().equals(id)));
   }
 
@@ -157,6 +186,17 @@ final class Expectation {
       String name = names.next();
       compare(what + name, wanted.get(name).asText(), got.apply(name));
     }
+  }
+
+  /** What it is changed over to, and the levers in their order. */
+  private List<String> changeover() {
+    Changeover changeover = advice.changeover();
+    return changeover == null
+        ? List.of()
+        : Stream.concat(
+                Stream.of(changeover.condition()),
+                changeover.jobs().stream().map(Changeover.Job::lever))
+            .toList();
   }
 
   private String checkKind(String check) {
@@ -232,7 +272,10 @@ final class Expectation {
   private void all(String key, Predicate<String> there) {
     words(key).stream()
         .filter(there.negate())
-        .forEach(id -> differences.add(key + ": " + id + " is missing"));
+        .forEach(
+            id ->
+                differences.add(
+                    key + ": " + id + " is " + (key.equals("unnamed") ? "there" : "missing")));
   }
 
   private List<String> words(String key) {

@@ -1,13 +1,13 @@
 package insidelift.engine.own;
 
 import insidelift.engine.consultation.advice.Advisor;
-import insidelift.engine.notes.Note;
 import insidelift.shared.CheckKind;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.Named;
 import insidelift.shared.Scope;
 import insidelift.shared.Vocabulary.FindingWord;
+import insidelift.shared.Vocabulary.LeverWord;
 import insidelift.shared.index.Premise;
 import insidelift.shared.index.RuleIndex.Act;
 import insidelift.shared.index.RuleIndex.IndexedRule;
@@ -114,7 +114,8 @@ final class OwnContributions {
       rule("check", premises, act(Verb.CHECK, kind));
     }
     if (then.at("alternative").isPresent()) {
-      rule("alternative", premises, act(Verb.OTHER, other(then.need("alternative"))));
+      JsonPlace other = then.need("alternative").object(Set.of("lever", "direction"));
+      rule("alternative", premises, act(Verb.OTHER, other(other), way(other)));
     }
     if (then.at("caution").isPresent()) {
       caution(then.need("caution"));
@@ -220,12 +221,8 @@ final class OwnContributions {
   }
 
   private String other(JsonPlace place) throws CaseProblem {
-    List<String> levers =
-        base.notes().ids().stream()
-            .filter(note -> note.startsWith("lever-"))
-            .filter(note -> base.notes().find(note).map(Note::kind).orElse("").equals("lever"))
-            .toList();
-    return Words.oneOf(place, levers);
+    return Words.oneOf(
+        place.need("lever"), base.vocabulary().levers().stream().map(LeverWord::id).toList());
   }
 
   private String finding(JsonPlace place) throws CaseProblem {

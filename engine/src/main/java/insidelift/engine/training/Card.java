@@ -17,7 +17,9 @@ public sealed interface Card {
     /** Which finding the answers speak for. */
     FINDING,
     /** What to do now. */
-    DECISION
+    DECISION,
+    /** Which other lever comes first. */
+    LEAD
   }
 
   /**

@@ -1,7 +1,6 @@
 package insidelift.engine.training;
 
 import insidelift.engine.consultation.advice.Advisor;
-import insidelift.engine.consultation.foresight.Imagined;
 import insidelift.engine.notes.Note;
 import insidelift.engine.training.Card.Kind;
 import insidelift.shared.index.RuleIndex.Act;
@@ -82,6 +81,9 @@ public final class CardBox {
     }
     if (rule.acts().stream().anyMatch(CardBox::speaksFor)) {
       cards.add(new Card.Choice("speaks:" + rule.id(), topic, Kind.FINDING, told.get()));
+      if (!Examiner.leads(advisor, told.get()).isEmpty()) {
+        cards.add(new Card.Choice("first:" + rule.id(), "other levers", Kind.LEAD, told.get()));
+      }
     }
     if (rule.acts().stream().anyMatch(act -> DECIDING.contains(act.verb()))
         && imagined.tells(told.get())) {

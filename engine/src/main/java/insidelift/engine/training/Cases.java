@@ -2,7 +2,6 @@ package insidelift.engine.training;
 
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.decision.Conclusion;
-import insidelift.engine.consultation.foresight.Imagined;
 import insidelift.engine.logbook.AttemptEntry;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.situation.CaseProblem;

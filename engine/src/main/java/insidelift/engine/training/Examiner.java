@@ -2,20 +2,28 @@ package insidelift.engine.training;
 
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.decision.Conclusion;
+import insidelift.engine.consultation.decision.Decided;
 import insidelift.engine.consultation.explanation.Explanation;
 import insidelift.engine.training.Card.Kind;
 import insidelift.engine.training.Card.Option;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.Named;
-import insidelift.shared.Vocabulary.FindingWord;
+import insidelift.shared.Status;
+import insidelift.shared.Vocabulary.LeverWord;
 import insidelift.shared.Vocabulary.Value;
+import insidelift.shared.index.Verb;
+import insidelift.shared.situation.Situation;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * Asks a card of choices and judges the answer: the rules are asked what they make of what is told,
@@ -55,8 +63,37 @@ public final class Examiner {
     card.told()
         .answers()
         .forEach((question, value) -> ask.add("- " + question + ": " + words(question, value)));
-    ask.add(card.kind() == Kind.FINDING ? "What does that speak for?" : "What is to be done now?");
+    ask.add(
+        switch (card.kind()) {
+          case FINDING -> "What does that speak for?";
+          case DECISION -> "What is to be done now?";
+          case LEAD -> "Which of these comes first, before camber and caster?";
+        });
     return ask;
+  }
+
+  /** The other levers that come first in a situation, as ids with their ways. */
+  static Set<String> leads(Advisor advisor, Situation situation) {
+    Decided decided = advisor.decide(situation);
+    return decided.status() == Status.FIX_FIRST
+        ? Set.of()
+        : decided.beside().stream()
+            .filter(decided::leads)
+            .map(other -> other.lever() + " " + other.direction())
+            .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** Every step of another lever that there are words for, by its lever and way. */
+  private Map<String, String> steps() {
+    Map<String, String> steps = new TreeMap<>();
+    for (LeverWord word : advisor.vocabulary().levers()) {
+      for (Direction way : List.of(Direction.MORE, Direction.LESS)) {
+        if (word.step(way) != null) {
+          steps.put(word.id() + " " + way.id(), word.step(way));
+        }
+      }
+    }
+    return steps;
   }
 
   private String words(String question, String value) {
@@ -75,25 +112,29 @@ public final class Examiner {
     }
     SplittableRandom random = new SplittableRandom(card.id().hashCode());
     Set<String> right = rightOnes(card);
+    Map<String, String> words = card.kind() == Kind.LEAD ? steps() : findings();
     List<String> others =
-        new ArrayList<>(
-            advisor.vocabulary().findings().stream()
-                .map(FindingWord::id)
-                .filter(id -> !right.contains(id))
-                .toList());
+        new ArrayList<>(words.keySet().stream().filter(id -> !right.contains(id)).toList());
     List<String> offered = new ArrayList<>();
     offered.add(List.copyOf(right).get(random.nextInt(right.size())));
     while (offered.size() <= OTHERS) {
       String other = others.remove(random.nextInt(others.size()));
       offered.add(random.nextInt(offered.size() + 1), other);
     }
-    return offered.stream()
-        .map(id -> new Option(id, advisor.vocabulary().finding(id).orElseThrow().words()))
-        .toList();
+    return offered.stream().map(id -> new Option(id, words.get(id))).toList();
+  }
+
+  private Map<String, String> findings() {
+    Map<String, String> findings = new LinkedHashMap<>();
+    advisor.vocabulary().findings().forEach(word -> findings.put(word.id(), word.words()));
+    return findings;
   }
 
   /** The right answers: what the rules make of what is told. */
   Set<String> rightOnes(Card.Choice card) {
+    if (card.kind() == Kind.LEAD) {
+      return leads(advisor, card.told());
+    }
     Conclusion conclusion = Conclusion.of(advisor.decider(), card.told());
     if (card.kind() == Kind.DECISION) {
       return Set.of(Answers.of(conclusion));
@@ -122,10 +163,27 @@ public final class Examiner {
           advisor.vocabulary().finding(first).orElseThrow().words(),
           holds ? List.of() : explanation.how(answer).lines());
     }
+    if (card.kind() == Kind.LEAD) {
+      boolean leads = right.contains(answer);
+      return new Judged(
+          leads,
+          right.stream().map(steps()::get).collect(Collectors.joining("; or: ")),
+          leads ? List.of() : explanation.rule(claimOn(first)).lines());
+    }
     return new Judged(
         right.contains(answer),
         Answers.words(Conclusion.of(advisor.decider(), card.told()), advisor.notes()),
         right.contains(answer) ? List.of() : shown(answer, first, explanation));
+  }
+
+  /** A line of the tables on a lever. */
+  private String claimOn(String move) {
+    String lever = move.substring(0, move.indexOf(' '));
+    return advisor.rules().index().rules().stream()
+        .filter(rule -> rule.acts(Verb.CLAIM).anyMatch(act -> act.word(0).equals(lever)))
+        .findFirst()
+        .orElseThrow()
+        .id();
   }
 
   private static List<String> shown(String answer, String right, Explanation explanation) {

@@ -18,7 +18,12 @@ final class Topics {
       case "caution", "job" -> "care and the job";
       case "decider" -> "what goes first";
       case "lesson" -> LESSONS;
-      default -> note.lever().equals("both") ? "camber and caster" : note.lever();
+      default ->
+          switch (note.lever()) {
+            case "both" -> "camber and caster";
+            case "none" -> "other levers";
+            default -> note.lever();
+          };
     };
   }
 }

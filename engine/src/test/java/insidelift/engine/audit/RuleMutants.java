@@ -6,6 +6,7 @@ import insidelift.shared.Named;
 import insidelift.shared.Scope;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.FindingWord;
+import insidelift.shared.Vocabulary.LeverWord;
 import insidelift.shared.index.Premise;
 import insidelift.shared.index.Premise.Moved;
 import insidelift.shared.index.Premise.Told;
@@ -39,11 +40,15 @@ final class RuleMutants {
 
   private final RuleIndex index;
   private final List<String> findings;
+  private final List<String> others;
   private final List<Mutant> mutants = new ArrayList<>();
 
   private RuleMutants(RuleIndex index, Vocabulary words) {
     this.index = index;
     this.findings = words.findings().stream().map(FindingWord::id).toList();
+    // The driver has one way only.
+    this.others =
+        words.levers().stream().filter(word -> word.more() != null).map(LeverWord::id).toList();
   }
 
   static List<Mutant> of(RuleIndex index, Vocabulary words) {
@@ -107,7 +112,7 @@ final class RuleMutants {
               word(act, 1, "" + (act.number(1) - 4)));
       case CLAIM ->
           List.of(
-              word(act, 0, next(Lever.class, act.word(0))),
+              word(act, 0, lever(act.word(0))),
               word(act, 1, flipped(act.word(1))),
               word(act, 2, next(act.word(2))),
               word(act, 3, "" + -act.number(3)),
@@ -118,7 +123,7 @@ final class RuleMutants {
               word(act, 6, act.word(6).equals("both") ? "one" : "both"));
       case BARRED ->
           List.of(
-              word(act, 0, next(Lever.class, act.word(0))),
+              word(act, 0, lever(act.word(0))),
               word(act, 1, flipped(act.word(1))),
               word(act, 2, next(Scope.class, act.word(2))));
       case START ->
@@ -138,8 +143,21 @@ final class RuleMutants {
           act.word(0).equals("both")
               ? List.of()
               : List.of(word(act, 0, next(Lever.class, act.word(0))));
-      case UNSEEN, OTHER, OVERRULED, JOB -> List.of();
+      case OTHER ->
+          act.word(0).equals("driver")
+              ? List.of()
+              : List.of(word(act, 0, lever(act.word(0))), word(act, 1, flipped(act.word(1))));
+      case KIT ->
+          List.of(
+              word(act, 0, lever(act.word(0))),
+              word(act, 1, act.word(1).equals("wet") ? "dry" : "wet"));
+      case UNSEEN, OVERRULED, JOB -> List.of();
     };
+  }
+
+  /** Another lever of its kind: of the front end, or beside it. */
+  private String lever(String lever) {
+    return others.contains(lever) ? next(others, lever) : next(Lever.class, lever);
   }
 
   /** Another thing that a claim is about. */

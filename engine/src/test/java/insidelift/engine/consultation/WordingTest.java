@@ -158,7 +158,7 @@ class WordingTest {
     assertThat(reason.rule()).isEqualTo("caster-entry");
     assertThat(reason.because()).containsExactly("turn-in: understeer");
     assertThat(reason.sources())
-        .contains("crg-2005: CRG / SSC Racing set-up guide, 2005 (seen nearly in full).");
+        .contains("crg-2005: CRG / SSC Racing set-up guide, 2005. Seen: in full.");
   }
 
   @Test
@@ -181,11 +181,10 @@ class WordingTest {
   }
 
   @Test
-  void anotherLeverComesWithItsFirstMoveAndItsReasonTheCheapestFirst() {
+  void anotherLeverComesWithItsFirstMoveAndItsReasonWhatGainsMostFirst() {
     assertThat(advice("hop", "hops").alternatives())
         .extracting(OtherLever::lever)
-        .containsExactly(
-            "lever-pressures", "lever-rear-width", "lever-front-width", "lever-hubs", "lever-axle");
+        .containsExactly("rear-width", "struts", "hubs", "ballast", "rear-height");
     assertThat(advice("hop", "hops").alternatives())
         .allSatisfy(
             other -> {

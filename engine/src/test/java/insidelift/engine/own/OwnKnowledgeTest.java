@@ -192,8 +192,8 @@ class OwnKnowledgeTest {
     assertThat(suggestion(holds.advise(push), Lever.CAMBER).heldBy()).isEqualTo("own-ours");
     Advisor warns = with("{\"caution\": {\"lever\": \"camber\", \"direction\": \"more\"}}");
     assertThat(suggestion(warns.advise(push), Lever.CAMBER).cautions()).contains("Look.");
-    Advisor names = with("{\"alternative\": \"lever-seat\"}");
-    assertThat(names.advise(push).alternatives()).anyMatch(one -> one.lever().equals("lever-seat"));
+    Advisor names = with("{\"alternative\": {\"lever\": \"seat\", \"direction\": \"more\"}}");
+    assertThat(names.advise(push).alternatives()).anyMatch(one -> one.lever().equals("seat"));
     Advisor against =
         with(
             "{\"evidence\": {\"finding\": \"mid-push\", \"weight\": \"strong\", \"against\":"

@@ -56,6 +56,29 @@ class CardsTest {
   }
 
   @Test
+  void whatLeadsIsAskedAndAWrongLeverIsShownWrongByItsLine() {
+    List<Card.Choice> leads =
+        CARDS.stream()
+            .filter(Card.Choice.class::isInstance)
+            .map(Card.Choice.class::cast)
+            .filter(choice -> choice.kind() == Kind.LEAD)
+            .toList();
+    assertThat(leads).hasSizeGreaterThan(10);
+    Card.Choice push =
+        leads.stream()
+            .filter(card -> card.id().equals("first:entry-push"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(examiner.ask(push))
+        .contains("Which of these comes first, before camber and caster?");
+    assertThat(examiner.judge(push, "front-width more").right()).isTrue();
+    Examiner.Judged wrong = examiner.judge(push, "hubs less");
+    assertThat(wrong.right()).isFalse();
+    assertThat(wrong.answer()).contains("Front one thin spacer wider, both sides");
+    assertThat(wrong.shown()).isNotEmpty();
+  }
+
+  @Test
   void everyChoiceHasItsAnswerAmongOthersThatTheRulesDoNotGive() {
     for (Card card : CARDS) {
       if (card instanceof Card.Choice choice) {

@@ -3,7 +3,6 @@ package insidelift.engine.training;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.engine.consultation.advice.Advisor;
-import insidelift.engine.consultation.foresight.Imagined;
 import insidelift.engine.consultation.foresight.NextQuestion;
 import insidelift.engine.training.Judgement.Safety;
 import java.util.ArrayList;

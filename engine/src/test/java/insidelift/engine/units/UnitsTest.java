@@ -194,6 +194,8 @@ class UnitsTest {
                 "lever-pressure-higher",
                 "[0.05 bar] [0.7 psi]",
                 "lever-pressure-lower",
+                "[0.05 bar] [0.7 psi]",
+                "lever-rear-pressure",
                 "[0.05 bar] [0.7 psi]"));
   }
 

@@ -59,7 +59,8 @@ final class ByRules implements Crew {
             Optional.empty(),
             Eccentrics.UNKNOWN,
             Optional.empty(),
-            new KartRecord(Optional.ofNullable(report.before()).map(ByRules::front), baseline));
+            new KartRecord(
+                Optional.ofNullable(report.before()).map(ByRules::front), baseline, Map.of()));
     List<Driven> history =
         report.history().stream()
             .map(

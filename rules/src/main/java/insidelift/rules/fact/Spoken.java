@@ -12,6 +12,7 @@ public sealed interface Spoken
         Spoken.Care,
         Spoken.Check,
         Spoken.Job,
+        Spoken.Kit,
         Spoken.Option,
         Spoken.Other,
         Spoken.Overruled,
@@ -46,7 +47,8 @@ public sealed interface Spoken
     return switch (act.verb()) {
       case CHECK -> new Check(by, act.word(0));
       case UNSEEN -> new Unseen(by, act.word(0));
-      case OTHER -> new Other(by, act.word(0));
+      case OTHER -> new Other(by, act.word(0), act.word(1));
+      case KIT -> new Kit(by, act.word(0), act.word(1));
       case OVERRULED -> new Overruled(by, act.word(0));
       case CARE -> new Care(by, act.word(0), act.number(1));
       case JOB -> new Job(by, act.number(0));
@@ -102,11 +104,19 @@ public sealed interface Spoken
     }
   }
 
-  /** Another lever than camber and caster, by the id of its note. */
-  record Other(By by, String lever) implements Spoken {
+  /** Another lever than camber and caster to be moved that way, whatever the sums say. */
+  record Other(By by, String lever, String direction) implements Spoken {
     /** A lever by a rule that speaks. */
-    public Other(Rule rule, String lever) {
-      this(By.of(rule), lever);
+    public Other(Rule rule, String lever, String direction) {
+      this(By.of(rule), lever, direction);
+    }
+  }
+
+  /** A lever that is changed over for a wet track, or back for a dry one. */
+  record Kit(By by, String lever, String condition) implements Spoken {
+    /** A lever by a rule that speaks. */
+    public Kit(Rule rule, String lever, String condition) {
+      this(By.of(rule), lever, condition);
     }
   }
 

@@ -1,7 +1,8 @@
 package insidelift.rules.fact;
 
 /** What is known beside the answers. */
-public sealed interface Told permits Setting, End, Trial, Visit, Told.HeavyAt, Told.Minutes {
+public sealed interface Told
+    permits Setting, End, Trial, Visit, Told.AtEnd, Told.HeavyAt, Told.Minutes {
 
   /**
    * A caster at which the steering was too heavy for the driver.
@@ -9,6 +10,9 @@ public sealed interface Told permits Setting, End, Trial, Visit, Told.HeavyAt, T
    * @param caster as in {@link Setting}
    */
   record HeavyAt(int caster) implements Told {}
+
+  /** A lever beside camber and caster that can go no further that way on this kart. */
+  record AtEnd(String lever, String direction) implements Told {}
 
   /** The minutes left to the next run. */
   record Minutes(int left) implements Told {}

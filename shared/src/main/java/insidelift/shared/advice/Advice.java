@@ -9,6 +9,8 @@ import insidelift.shared.Kind;
 import insidelift.shared.Lever;
 import insidelift.shared.Status;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What a consultation ends in: what to do now, why, with what care, and what else could be. The
@@ -21,6 +23,8 @@ import java.util.List;
  * @param suggestions at most one entry for each lever
  * @param decisions who outranked whom, each in a sentence
  * @param alternatives other levers worth a look
+ * @param changeover what else is changed over when the track goes from dry to wet, or back; left
+ *     out unless it does
  * @param unexplained answers that nothing here explains
  * @param wouldHelp questions still open, the most useful first
  * @param assumed what was taken for granted because it was not told
@@ -36,6 +40,7 @@ public record Advice(
     List<Suggestion> suggestions,
     List<Decision> decisions,
     List<OtherLever> alternatives,
+    Changeover changeover,
     List<Observation> unexplained,
     List<Open> wouldHelp,
     List<String> assumed,
@@ -44,6 +49,45 @@ public record Advice(
 
   /** The version of the advice's shape that this build writes. */
   public static final int SCHEMA = 1;
+
+  /** The other lever that comes first. */
+  public Optional<OtherLever> lead() {
+    return alternatives.stream().filter(OtherLever::leads).findFirst();
+  }
+
+  /** What to beware of with everything that is to be done now, each once. */
+  public List<String> cautions() {
+    return Stream.of(
+            suggestions.stream().flatMap(suggestion -> suggestion.cautions().stream()),
+            lead().stream().flatMap(lead -> lead.cautions().stream()),
+            Stream.ofNullable(changeover).flatMap(over -> over.cautions().stream()))
+        .flatMap(cautions -> cautions)
+        .distinct()
+        .toList();
+  }
+
+  /**
+   * What is changed over beside camber and caster.
+   *
+   * @param condition the condition it is changed over to: {@code dry} or {@code wet}
+   * @param jobs the jobs, the quickest first
+   * @param steps how to go about it
+   * @param cautions what to beware of
+   */
+  public record Changeover(
+      String condition, List<Job> jobs, List<String> steps, List<String> cautions) {
+
+    /**
+     * One job.
+     *
+     * @param lever the lever's id
+     * @param what what is done
+     * @param minutes how long it takes
+     * @param total how long it takes with all before it
+     * @param who may do it
+     */
+    public record Job(String lever, String what, int minutes, int total, String who) {}
+  }
 
   /**
    * Something to put right or to look at first.
@@ -193,8 +237,33 @@ public record Advice(
   /** Who decided: the note, what it says, and the claims that had to give way. */
   public record Decision(String note, String text, List<String> over) {}
 
-  /** Another lever: its note, what it is, the first move, and why it is named. */
-  public record OtherLever(String lever, String what, String action, String why) {}
+  /**
+   * Another lever than camber and caster.
+   *
+   * @param lever its id
+   * @param direction which way
+   * @param what one step that way, in words
+   * @param minutes how long the step takes, about
+   * @param who may do it: {@code novice}, {@code mechanic} or {@code expert}
+   * @param leads whether it comes first: before the move of the front end, or where none is made
+   * @param helps what it helps
+   * @param costs what it costs
+   * @param action how it is done
+   * @param why what is behind it
+   * @param cautions what to beware of
+   */
+  public record OtherLever(
+      String lever,
+      Direction direction,
+      String what,
+      int minutes,
+      String who,
+      boolean leads,
+      List<String> helps,
+      List<String> costs,
+      String action,
+      String why,
+      List<String> cautions) {}
 
   /** An answer in plain words. */
   public record Observation(String question, String value, String words) {}

@@ -2,6 +2,7 @@ package insidelift.shared.advice;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
+import insidelift.shared.advice.Advice.Changeover;
 import insidelift.shared.advice.Advice.Check;
 import insidelift.shared.advice.Advice.Decision;
 import insidelift.shared.advice.Advice.Dispute;
@@ -51,6 +52,14 @@ public final class AdviceJson {
     list("suggestions", advice.suggestions(), this::suggestion);
     list("decisions", advice.decisions(), this::decision);
     list("alternatives", advice.alternatives(), this::alternative);
+    if (advice.changeover() != null) {
+      out.writeObjectFieldStart("changeover");
+      out.writeStringField("condition", advice.changeover().condition());
+      list("jobs", advice.changeover().jobs(), this::job);
+      texts("steps", advice.changeover().steps());
+      texts("cautions", advice.changeover().cautions());
+      out.writeEndObject();
+    }
     list("unexplained", advice.unexplained(), this::observation);
     list("wouldHelp", advice.wouldHelp(), this::open);
     texts("assumed", advice.assumed());
@@ -171,9 +180,24 @@ public final class AdviceJson {
 
   private void alternative(OtherLever other) throws IOException {
     out.writeStringField("lever", other.lever());
+    out.writeStringField("direction", other.direction().id());
     out.writeStringField("what", other.what());
+    out.writeNumberField("minutes", other.minutes());
+    out.writeStringField("who", other.who());
+    out.writeBooleanField("leads", other.leads());
+    texts("helps", other.helps());
+    texts("costs", other.costs());
     out.writeStringField("action", other.action());
     out.writeStringField("why", other.why());
+    texts("cautions", other.cautions());
+  }
+
+  private void job(Changeover.Job job) throws IOException {
+    out.writeStringField("lever", job.lever());
+    out.writeStringField("what", job.what());
+    out.writeNumberField("minutes", job.minutes());
+    out.writeNumberField("total", job.total());
+    out.writeStringField("who", job.who());
   }
 
   private void observation(Observation observation) throws IOException {

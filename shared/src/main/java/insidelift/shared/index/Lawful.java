@@ -97,10 +97,14 @@ public final class Lawful {
       case "finding" -> findings;
       case "on" -> Stream.concat(findings.stream(), PHASES.stream()).collect(Collectors.toSet());
       case "lever" -> LEVERS;
+      case "any lever" ->
+          Stream.concat(LEVERS.stream(), vocabulary.levers().stream().map(word -> word.id()))
+              .collect(Collectors.toSet());
       case "lever or both" -> with(LEVERS, "both");
       case "direction" -> DIRECTIONS;
       case "scope" -> ids(Scope.class);
       case "water" -> values("water");
+      case "condition" -> Set.of("dry", "wet");
       case "mirror" -> Set.of("both", "one");
       case "truth" -> Set.of("true", "false");
       default -> null;

@@ -11,7 +11,9 @@ public enum Verb implements Named {
   /** A safety question that nobody has answered. */
   UNSEEN("unseen", "question"),
   /** Another lever than camber and caster. */
-  OTHER("other", "note"),
+  OTHER("other", "any lever, direction"),
+  /** A lever that is changed over for a wet track, or back for a dry one. */
+  KIT("kit", "any lever, condition"),
   /** A claim that a shop does not go by. */
   OVERRULED("overruled", "note"),
   /** A caution that goes with a move, and its place. */
@@ -21,9 +23,9 @@ public enum Verb implements Named {
   /** Evidence for or against a finding, and the question it rests on. */
   EVIDENCE("evidence", "finding, number, question"),
   /** What one camp says that a move does. */
-  CLAIM("claim", "lever, direction, on, number, number, camp, mirror"),
+  CLAIM("claim", "any lever, direction, on, number, number, camp, mirror"),
   /** A move that is not made. */
-  BARRED("barred", "lever, direction, scope"),
+  BARRED("barred", "any lever, direction, scope"),
   /** Where the trade starts a lever. */
   START("start", "water, lever, number"),
   /** The track that the next run is for. */
@@ -33,7 +35,7 @@ public enum Verb implements Named {
   /** A finding of the vocabulary. */
   TERM("term", "finding, on, number, question or none, truth"),
   /** A move that could be made. */
-  OPTION("option", "lever, direction, number");
+  OPTION("option", "any lever, direction, number");
 
   private final String id;
   private final String words;

@@ -67,7 +67,7 @@ public record Kart(
         neutral,
         eccentrics,
         geometry,
-        new KartRecord(Optional.of(before), past.baseline()));
+        new KartRecord(Optional.of(before), past.baseline(), past.levers()));
   }
 
   /** How its front end stands now. */

@@ -11,14 +11,21 @@ import java.util.TreeMap;
  * @param before how the front end stood before the last change, if it was measured
  * @param baseline its own good settings, by the condition that they are for: {@code dry}, {@code
  *     wet}
+ * @param levers the other levers that stand at an end, or for which there is no other part, and the
+ *     word for it
  */
-public record KartRecord(Optional<FrontEnd> before, Map<String, Baseline> baseline) {
+public record KartRecord(
+    Optional<FrontEnd> before, Map<String, Baseline> baseline, Map<String, String> levers) {
+
+  /** The word for a lever that cannot be moved at all. */
+  public static final String FIXED = "fixed";
 
   /** Nothing is known. */
-  public static final KartRecord NONE = new KartRecord(Optional.empty(), Map.of());
+  public static final KartRecord NONE = new KartRecord(Optional.empty(), Map.of(), Map.of());
 
-  /** Takes a copy of the map, in the order of its keys. */
+  /** Takes a copy of the maps, in the order of their keys. */
   public KartRecord {
     baseline = Collections.unmodifiableMap(new TreeMap<>(baseline));
+    levers = Collections.unmodifiableMap(new TreeMap<>(levers));
   }
 }

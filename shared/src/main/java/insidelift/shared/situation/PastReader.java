@@ -3,6 +3,7 @@ package insidelift.shared.situation;
 import com.fasterxml.jackson.databind.JsonNode;
 import insidelift.shared.Degrees;
 import insidelift.shared.Vocabulary;
+import insidelift.shared.Vocabulary.LeverWord;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Reads the parts of a case file that tell of before: earlier readings, baselines, earlier runs.
@@ -18,7 +20,7 @@ import java.util.Set;
 final class PastReader {
 
   /** The keys under {@code kart} that it reads. */
-  static final Set<String> KART = Set.of("before", "baseline");
+  static final Set<String> KART = Set.of("before", "baseline", "levers");
 
   private static final Set<String> CONDITIONS = Set.of("dry", "wet");
   private static final Set<String> FRONT = Set.of("camber", "caster");
@@ -46,7 +48,26 @@ final class PastReader {
         before.isPresent()
             ? Optional.of(FrontEndReader.read(before.get().object(FRONT)))
             : Optional.empty(),
-        baseline);
+        baseline,
+        levers(kart.at("levers")));
+  }
+
+  private Map<String, String> levers(Optional<JsonPlace> place) throws CaseProblem {
+    Map<String, String> standing = new LinkedHashMap<>();
+    if (place.isPresent()) {
+      Map<String, LeverWord> words =
+          vocabulary.levers().stream()
+              .filter(word -> word.most() != null)
+              .collect(Collectors.toMap(LeverWord::id, word -> word));
+      JsonPlace levers = place.get().object(words.keySet());
+      for (Iterator<String> names = levers.node().fieldNames(); names.hasNext(); ) {
+        LeverWord word = words.get(names.next());
+        standing.put(
+            word.id(),
+            oneOf(levers.need(word.id()), List.of(word.most(), word.least(), KartRecord.FIXED)));
+      }
+    }
+    return standing;
   }
 
   private static Baseline baseline(JsonPlace place) throws CaseProblem {

@@ -3,6 +3,7 @@ package insidelift.shared.situation;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Map;
 
 /** Writes what {@link PastReader} and {@link FrontEndReader} read. */
 final class PastWriter {
@@ -38,6 +39,14 @@ final class PastWriter {
                                 .put("left", toe.left())
                                 .put("right", toe.right()));
               });
+    }
+    levers(past.levers(), kart);
+  }
+
+  private static void levers(Map<String, String> standing, ObjectNode kart) {
+    if (!standing.isEmpty()) {
+      ObjectNode levers = kart.putObject("levers");
+      standing.forEach(levers::put);
     }
   }
 

@@ -13,7 +13,8 @@ import org.junit.jupiter.api.Test;
 class CaseReaderTest {
 
   private static final Vocabulary VOCABULARY = Vocabulary.load();
-  private static final String KART_KEYS = "baseline, before, camber, caster, eccentrics, geometry";
+  private static final String KART_KEYS =
+      "baseline, before, camber, caster, eccentrics, geometry, levers";
 
   private static Situation read(String text) throws CaseProblem {
     return new CaseReader(VOCABULARY).read(text);
@@ -88,7 +89,7 @@ class CaseReaderTest {
     assertThatThrownBy(() -> read(answers("\"weather\": \"wet\"")))
         .isInstanceOf(CaseProblem.class)
         .hasMessageStartingWith(
-            "answers: \"weather\" is not a key here; the keys are adjustable, alignment, axle,")
+            "answers: \"weather\" is not a key here; the keys are adjustable, air, alignment, axle,")
         .hasMessageEndingWith("tyres, water, worst-phase");
     refused(
         "{\"schema\": 1, \"answer\": {}}",

@@ -49,6 +49,25 @@ class PastReaderTest {
   }
 
   @Test
+  void aLeverThatStandsAtItsEndIsReadWithTheWordForIt() throws Exception {
+    assertThat(
+            read("\"kart\": {\"levers\": {\"front-width\": \"widest\", \"hubs\": \"fixed\"}}")
+                .kart()
+                .past()
+                .levers())
+        .containsOnly(
+            java.util.Map.entry("front-width", "widest"), java.util.Map.entry("hubs", "fixed"));
+    refused(
+        "\"kart\": {\"levers\": {\"front-width\": \"wide\"}}",
+        "kart.levers.front-width: \"wide\" is not one of widest, narrowest, fixed");
+    refused(
+        "\"kart\": {\"levers\": {\"driver\": \"fixed\"}}",
+        "kart.levers: \"driver\" is not a key here; the keys are axle, ballast, bars,"
+            + " front-height, front-width, hubs, pressures, rear-height, rear-pressure, rear-width,"
+            + " seat, seat-height, struts, toe");
+  }
+
+  @Test
   void sixRunsBeforeAreReadAndSevenAreNot() throws Exception {
     assertThat(read(history(6)).history()).hasSize(6);
     refused(history(7), "history: 7 runs are more than the 6 that are kept: leave the oldest out");
@@ -103,7 +122,7 @@ class PastReaderTest {
                 + " \"before\": {\"camber\": {\"left\": 0.5, \"right\": 0.5}, \"caster\": {\"left\":"
                 + " 12, \"right\": 12, \"reference\": \"absolute\", \"neutral\": 11}},"
                 + " \"baseline\": {\"wet\": {\"caster\": {\"left\": 2, \"right\": 2}, \"toe\":"
-                + " {\"left\": 3, \"right\": 3}}}}, \"history\": ["
+                + " {\"left\": 3, \"right\": 3}}}, \"levers\": {\"hubs\": \"longest\"}}, \"history\": ["
                 + RUN
                 + ", {\"changed\": \"other\", \"effect\": \"same\", \"undo\": true}]");
 

@@ -51,6 +51,9 @@ final class Wording {
   /** How many open questions an advice names: more would be a form, not a hint. */
   private static final int OPEN_SHOWN = 5;
 
+  /** The levers of which limits are told. */
+  private static final Set<String> FRONT = Set.of(Lever.CAMBER.id(), Lever.CASTER.id());
+
   /** The least gain that is worth a word where a limit stands in its way. */
   private static final int WORTH_SAYING = 2;
 
@@ -84,7 +87,8 @@ final class Wording {
             .map(levers::suggestion)
             .sorted(Comparator.comparing(suggestion -> !suggestion.first()))
             .toList();
-    List<OtherLever> alternatives = alternatives();
+    OtherLevers others = new OtherLevers(decided, vocabulary, notes);
+    List<OtherLever> alternatives = others.named();
     return new Advice(
         Advice.SCHEMA,
         decided.status(),
@@ -96,6 +100,7 @@ final class Wording {
         suggestions,
         decisions(),
         alternatives,
+        others.changeover().orElse(null),
         unexplained(),
         wouldHelp(),
         assumed(suggestions, alternatives),
@@ -211,7 +216,7 @@ final class Wording {
       }
       default -> {
         for (Sum sum : decided.reasoned().sums()) {
-          if (sum.gain() >= WORTH_SAYING) {
+          if (sum.gain() >= WORTH_SAYING && FRONT.contains(sum.lever())) {
             List<String> over =
                 decided.reasoned().parts(sum.lever(), sum.direction()).stream()
                     .filter(part -> part.points() > 0)
@@ -273,29 +278,6 @@ final class Wording {
         .forEach(
             bar ->
                 said.computeIfAbsent(bar.by().note(), key -> new LinkedHashSet<>()).addAll(over));
-  }
-
-  private List<OtherLever> alternatives() {
-    Set<String> faults = new LinkedHashSet<>();
-    decided.reasoned().all(Check.class).forEach(check -> faults.add(check.by().note()));
-    Map<String, OtherLever> others = new LinkedHashMap<>();
-    for (Other other : decided.reasoned().spoken(Other.class)) {
-      // With a fault on the kart, the only other levers worth naming are the fault's own.
-      if (decided.status() != Status.FIX_FIRST || faults.contains(other.by().note())) {
-        Note lever = notes.note(other.lever());
-        Note reason = notes.note(other.by().note());
-        others.putIfAbsent(
-            other.lever(),
-            new OtherLever(
-                lever.id(),
-                lever.title(),
-                lever.text("Do"),
-                reason.id().equals(lever.id()) ? lever.text("Claim") : reason.title()));
-      }
-    }
-    return Remedies.ordered(others.keySet().stream().map(Remedies::lever).toList()).stream()
-        .map(remedy -> others.get(remedy.id()))
-        .toList();
   }
 
   /** Complaints that no check, no other lever, no limit and no sum takes up. */
@@ -364,8 +346,8 @@ final class Wording {
     }
     if (alternatives.size() > 1) {
       assumed.add(
-          "The other levers stand in the order of their cost, the quickest and safest first; which"
-              + " of them helps most often, nobody has counted (provisional).");
+          "The other levers stand in the order of what they gain less what they take; how much each"
+              + " gains is weighed, not measured (provisional).");
     }
     suggestions.stream()
         .filter(Suggestion::moves)

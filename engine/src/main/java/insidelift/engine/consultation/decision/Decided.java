@@ -1,9 +1,12 @@
 package insidelift.engine.consultation.decision;
 
 import insidelift.rules.Reasoned;
+import insidelift.rules.fact.Beside;
+import insidelift.rules.fact.Lead;
 import insidelift.shared.Lever;
 import insidelift.shared.Status;
 import insidelift.shared.situation.Situation;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,6 +29,21 @@ public record Decided(
   /** What is moved now. */
   public List<Verdict> now() {
     return verdicts.stream().filter(Verdict::first).toList();
+  }
+
+  /**
+   * The other levers that gain enough, what comes first before the rest, then by what they gain.
+   */
+  public List<Beside> beside() {
+    return reasoned
+        .all(Beside.class)
+        .sorted(Comparator.comparing((Beside one) -> !leads(one)).thenComparing(Beside.BY_GAIN))
+        .toList();
+  }
+
+  /** Whether another lever comes before the move of the front end. */
+  public boolean leads(Beside other) {
+    return reasoned.all(Lead.class).anyMatch(new Lead(other.lever(), other.direction())::equals);
   }
 
   /** What becomes of a lever, if there is anything to say of it. */

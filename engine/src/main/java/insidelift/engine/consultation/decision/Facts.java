@@ -4,6 +4,7 @@ import insidelift.engine.sizing.Sizer;
 import insidelift.engine.sizing.Sizes;
 import insidelift.rules.fact.End;
 import insidelift.rules.fact.Setting;
+import insidelift.rules.fact.Told.AtEnd;
 import insidelift.rules.fact.Told.HeavyAt;
 import insidelift.rules.fact.Told.Minutes;
 import insidelift.rules.fact.Trial;
@@ -12,6 +13,7 @@ import insidelift.shared.Answer;
 import insidelift.shared.Degrees;
 import insidelift.shared.Lever;
 import insidelift.shared.Vocabulary;
+import insidelift.shared.Vocabulary.LeverWord;
 import insidelift.shared.situation.Driven;
 import insidelift.shared.situation.FrontEnd;
 import insidelift.shared.situation.Sides;
@@ -77,6 +79,17 @@ public final class Facts {
     int far = 100 * Sizes.CASTER_POSITIONS - 49;
     facts.add(new End("caster", -far, far, 100));
     minutes().ifPresent(left -> facts.add(new Minutes(left)));
+    situation.kart().past().levers().forEach(this::end);
+  }
+
+  private void end(String lever, String stands) {
+    LeverWord word = vocabulary.lever(lever).orElseThrow();
+    if (!stands.equals(word.least())) {
+      facts.add(new AtEnd(lever, "more"));
+    }
+    if (!stands.equals(word.most())) {
+      facts.add(new AtEnd(lever, "less"));
+    }
   }
 
   private static String place(int camber) {
@@ -194,10 +207,10 @@ public final class Facts {
   }
 
   private static Optional<Change> change(String answer) {
-    int dash = answer.indexOf('-');
-    return dash < 0
+    String lever = answer.replaceFirst("-(more|less)$", "");
+    return lever.equals(answer)
         ? Optional.empty()
-        : Optional.of(new Change(answer.substring(0, dash), answer.substring(dash + 1)));
+        : Optional.of(new Change(lever, answer.substring(lever.length() + 1)));
   }
 
   private void trials(List<Driven> runs) {
@@ -206,7 +219,7 @@ public final class Facts {
       Map<String, String> run = runs.get(i).answers();
       Optional<Change> change = Optional.ofNullable(run.get("last-change")).flatMap(Facts::change);
       String effect = run.get("last-effect");
-      if ("other".equals(run.get("last-change"))) {
+      if (change.isEmpty() && !run.getOrDefault("last-change", "none").equals("none")) {
         // What was tried before both levers moved at once is not the last change any more.
         age++;
       } else if (change.isPresent() && effect != null) {

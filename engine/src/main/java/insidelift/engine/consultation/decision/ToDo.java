@@ -16,8 +16,9 @@ import java.util.stream.Collectors;
  * @param status what the advice comes to
  * @param checks the notes of the blocking checks
  * @param moves the levers to be moved now
+ * @param another whether another lever is worth a try where nothing moves
  */
-public record ToDo(Status status, Set<String> checks, Set<FirstMove> moves) {
+public record ToDo(Status status, Set<String> checks, Set<FirstMove> moves, boolean another) {
 
   /** One lever moved now. */
   public record FirstMove(Lever lever, Direction direction, Kind kind, double degrees) {}
@@ -28,7 +29,7 @@ public record ToDo(Status status, Set<String> checks, Set<FirstMove> moves) {
    * known to be wrong changes nothing in what to do now.
    */
   public ToDo brief() {
-    return status == Status.FIX_FIRST ? new ToDo(status, Set.of(), Set.of()) : this;
+    return status == Status.FIX_FIRST ? new ToDo(status, Set.of(), Set.of(), false) : this;
   }
 
   /** What to do now by a decision. */
@@ -50,6 +51,7 @@ public record ToDo(Status status, Set<String> checks, Set<FirstMove> moves) {
                         verdict.sized().direction(),
                         verdict.kind(),
                         verdict.sized().degrees().value()))
-            .collect(Collectors.toSet()));
+            .collect(Collectors.toSet()),
+        decided.now().isEmpty() && !decided.beside().isEmpty());
   }
 }

@@ -6,6 +6,7 @@ import insidelift.engine.notes.NoteBook;
 import insidelift.shared.Degrees;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
+import insidelift.shared.Named;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.index.Premise;
 import insidelift.shared.index.RuleIndex.Act;
@@ -83,7 +84,19 @@ final class Said {
     return switch (act.verb()) {
       case CHECK -> "a first check: " + act.word(0);
       case UNSEEN -> "list \"" + act.word(0) + "\" as not looked at";
-      case OTHER -> "name another lever: " + title(act.word(0));
+      case OTHER ->
+          "name another lever: "
+              + vocabulary
+                  .lever(act.word(0))
+                  .orElseThrow()
+                  .step(Named.of(Direction.class, act.word(1)));
+      case KIT ->
+          "change over for the %s: %s"
+              .formatted(
+                  act.word(1),
+                  act.word(1).equals("wet")
+                      ? vocabulary.lever(act.word(0)).orElseThrow().wet()
+                      : vocabulary.lever(act.word(0)).orElseThrow().dry());
       case OVERRULED -> "leave out the claim \"" + act.word(0) + "\"";
       case CARE -> "add a caution to " + act.word(0);
       case JOB -> "add the steps of the job";

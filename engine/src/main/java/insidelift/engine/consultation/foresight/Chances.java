@@ -7,7 +7,7 @@ import insidelift.shared.Vocabulary.Value;
  * How often an answer is met: our guesses of the vocabulary, and where there is none, faults rare
  * and the rest alike. They only order questions and draw situations; no advice rests on them.
  */
-final class Chances {
+public final class Chances {
 
   /** How rarely a fault is met among the answers of a question that can show one. Provisional. */
   static final double FAULT = 0.05;
@@ -17,7 +17,8 @@ final class Chances {
   private final int tyres;
   private final int water;
 
-  Chances(Grid grid) {
+  /** The chances of a grid's answers. */
+  public Chances(Grid grid) {
     this.grid = grid;
     this.guesses = new double[grid.size()][];
     this.tyres = grid.place("tyres");

@@ -8,7 +8,7 @@ import java.util.SplittableRandom;
  * Draws whole situations that agree with what is known. The same luck is used every time, so the
  * same knowledge always leads to the same next question.
  */
-final class Completions {
+public final class Completions {
 
   private static final long SEED = 20261125;
 
@@ -17,7 +17,7 @@ final class Completions {
   private final double[][] luck;
 
   /** Completions, so many of them. */
-  Completions(Grid grid, Consistent consistent, Chances chances, int count) {
+  public Completions(Grid grid, Consistent consistent, Chances chances, int count) {
     this.consistent = consistent;
     this.chances = chances;
     this.luck = new double[count][grid.size()];
@@ -30,7 +30,7 @@ final class Completions {
   }
 
   /** All completions of a box. */
-  List<int[]> all(int[] box, boolean[] open) {
+  public List<int[]> all(int[] box, boolean[] open) {
     List<int[]> all = new ArrayList<>();
     for (double[] with : luck) {
       all.add(draw(with, box, open));
@@ -42,7 +42,7 @@ final class Completions {
    * One completion by the given luck: numbers from 0 to 1, one for each question. Every open
    * question that makes sense is answered.
    */
-  int[] draw(double[] with, int[] box, boolean[] open) {
+  public int[] draw(double[] with, int[] box, boolean[] open) {
     int[] point = box.clone();
     for (int q = 0; q < point.length; q++) {
       if (open[q]) {

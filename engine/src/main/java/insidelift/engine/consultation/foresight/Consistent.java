@@ -22,8 +22,14 @@ public final class Consistent {
   private final int lastEffect;
   private final int power;
   private final int gearbox;
+  private final int hopWhen;
+  private final int hop;
+  private final int driverState;
+  private final int severity;
+  private final int noResponse;
   private final int[] phases;
   private final int[] needsSymptom;
+  private final int[] needsTwo;
   private final int dry;
 
   /** What makes sense on a grid. */
@@ -37,8 +43,15 @@ public final class Consistent {
     this.lastEffect = grid.place("last-effect");
     this.power = grid.place("power");
     this.gearbox = grid.place("gearbox");
+    this.hopWhen = grid.place("hop-when");
+    this.hop = grid.place("hop");
+    this.driverState = grid.place("driver-state");
+    this.severity = grid.place("severity");
+    this.noResponse = grid.place("no-response");
     this.phases = places("turn-in", "mid-corner", "exit");
-    this.needsSymptom = places("severity", "corners", "corner-speed", "run-phase");
+    this.needsSymptom =
+        places("severity", "corners", "corner-speed", "run-phase", "braking", "line", "toe-now");
+    this.needsTwo = places("first-trouble", "grip-overall");
     this.dry = grid.mask("water", "dry");
   }
 
@@ -65,9 +78,20 @@ public final class Consistent {
     if (question == worst) {
       return worst(box);
     }
-    if (question == lastEffect) {
+    if (question == lastEffect || question == noResponse) {
       int changed = grid.full(lastChange) & ~Grid.ABSENT & ~grid.mask("last-change", "none");
       return (box[lastChange] & changed) != 0 ? all : Grid.ABSENT;
+    }
+    if (question == hopWhen) {
+      return (box[hop] & grid.mask("hop", "hops")) != 0 ? all : Grid.ABSENT;
+    }
+    if (question == driverState) {
+      return (box[severity] & grid.mask("severity", "severe")) != 0 ? all : Grid.ABSENT;
+    }
+    for (int needing : needsTwo) {
+      if (question == needing) {
+        return complaining(box) > 1 ? all : Grid.ABSENT;
+      }
     }
     if (question == gearbox) {
       // A kart with gears counts as high power whatever its kilowatts.
@@ -87,11 +111,19 @@ public final class Consistent {
     if (question == rubber || question == trend) {
       return List.of(water);
     }
-    if (question == lastEffect) {
+    if (question == lastEffect || question == noResponse) {
       return List.of(lastChange);
     }
+    if (question == hopWhen) {
+      return List.of(hop);
+    }
+    if (question == driverState) {
+      return List.of(severity);
+    }
     boolean symptom =
-        question == worst || Arrays.stream(needsSymptom).anyMatch(one -> one == question);
+        question == worst
+            || Arrays.stream(needsTwo).anyMatch(one -> one == question)
+            || Arrays.stream(needsSymptom).anyMatch(one -> one == question);
     return symptom ? Arrays.stream(phases).boxed().toList() : List.of();
   }
 

@@ -210,7 +210,9 @@ public final class NextQuestion {
         Telling telling = telling();
         double[] scores = new double[grid.size()];
         askable.forEach(q -> scores[q] = telling.bits(q));
-        askable.sort(Comparator.comparingDouble(q -> -scores[q]));
+        askable.sort(
+            Comparator.comparing((Integer q) -> !grid.question(q).first())
+                .thenComparingDouble(q -> -scores[q]));
       }
       return askable;
     }

@@ -115,7 +115,7 @@ class NextQuestionTest {
   }
 
   @Test
-  void aKartThatNothingCanBeMovedOnIsAskedOnlyForFaults() {
+  void aKartWithAFixedFrontIsAskedForWhatTheOtherLeversHangOn() {
     Session session = new Session(ADVISOR);
     healthy(session);
     session.answer("adjustable", "none");
@@ -128,7 +128,8 @@ class NextQuestionTest {
       session.answer(session.open().get(0).id(), Vocabulary.UNKNOWN);
     }
     assertThat(asked)
-        .doesNotContain("power", "rubber", "trend", "inside-rear", "driver-strength", "time-left");
+        .contains("turn-in", "exit")
+        .doesNotContain("power", "trend", "driver-strength", "setup-for");
   }
 
   @Test

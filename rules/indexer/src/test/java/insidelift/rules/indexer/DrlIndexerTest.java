@@ -162,7 +162,7 @@ class DrlIndexerTest {
     assertThatThrownBy(() -> indexer.index("limits", whenever("Answer( question == \"weather\" )")))
         .isInstanceOf(UnplainRuleException.class)
         .hasMessageStartingWith(
-            "limits.drl:3, rule \"heavy\": \"weather\" is not one of [adjustable, alignment,")
+            "limits.drl:3, rule \"heavy\": \"weather\" is not one of [adjustable, air, alignment,")
         .hasMessageEndingWith("water, worst-phase]");
   }
 

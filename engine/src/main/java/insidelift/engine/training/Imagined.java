@@ -1,7 +1,13 @@
-package insidelift.engine.consultation.foresight;
+package insidelift.engine.training;
 
 import insidelift.engine.consultation.decision.Decided;
 import insidelift.engine.consultation.decision.Decider;
+import insidelift.engine.consultation.foresight.Chances;
+import insidelift.engine.consultation.foresight.Completions;
+import insidelift.engine.consultation.foresight.Consistent;
+import insidelift.engine.consultation.foresight.Grid;
+import insidelift.engine.consultation.foresight.OpenAnswers;
+import insidelift.engine.consultation.foresight.Witness;
 import insidelift.rules.fact.Barred;
 import insidelift.shared.CheckKind;
 import insidelift.shared.Degrees;

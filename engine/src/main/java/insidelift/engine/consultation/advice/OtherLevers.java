@@ -1,0 +1,161 @@
+package insidelift.engine.consultation.advice;
+
+import insidelift.engine.consultation.decision.Decided;
+import insidelift.engine.notes.Note;
+import insidelift.engine.notes.NoteBook;
+import insidelift.rules.fact.Beside;
+import insidelift.rules.fact.Part;
+import insidelift.rules.fact.Spoken.Check;
+import insidelift.rules.fact.Spoken.Kit;
+import insidelift.rules.fact.Spoken.Option;
+import insidelift.rules.fact.Spoken.Other;
+import insidelift.shared.Direction;
+import insidelift.shared.Named;
+import insidelift.shared.Status;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.Vocabulary.FindingWord;
+import insidelift.shared.Vocabulary.LeverWord;
+import insidelift.shared.advice.Advice.Changeover;
+import insidelift.shared.advice.Advice.OtherLever;
+import insidelift.shared.situation.KartRecord;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** The levers beside camber and caster, put into words: what leads first, then what gains most. */
+final class OtherLevers {
+
+  /** A longer list helps nobody. */
+  private static final int NAMED = 5;
+
+  /** The choices under which a kart is changed over. */
+  private static final Set<String> CHANGING = Set.of("restore", "move", "wait", "again");
+
+  private final Decided decided;
+  private final Vocabulary vocabulary;
+  private final NoteBook notes;
+
+  OtherLevers(Decided decided, Vocabulary vocabulary, NoteBook notes) {
+    this.decided = decided;
+    this.vocabulary = vocabulary;
+    this.notes = notes;
+  }
+
+  List<OtherLever> named() {
+    Map<String, OtherLever> named = new LinkedHashMap<>();
+    boolean fault = decided.status() == Status.FIX_FIRST;
+    if (!fault) {
+      for (Beside one : decided.beside()) {
+        named.putIfAbsent(one.lever(), lever(one.lever(), one.direction(), decided.leads(one)));
+      }
+    }
+    // With a fault on the kart, the only other levers worth naming are the fault's own.
+    Set<String> faults =
+        decided
+            .reasoned()
+            .all(Check.class)
+            .map(check -> check.by().note())
+            .collect(Collectors.toSet());
+    List<OtherLever> spoken =
+        decided.reasoned().spoken(Other.class).stream()
+            .filter(other -> !fault || faults.contains(other.by().note()))
+            .map(other -> lever(other.lever(), other.direction(), false))
+            .sorted(Comparator.comparing(OtherLever::minutes).thenComparing(OtherLever::lever))
+            .toList();
+    // What costs no minute and changes no part comes first.
+    Map<String, OtherLever> few = new LinkedHashMap<>();
+    spoken.forEach(one -> few.putIfAbsent(one.lever(), one));
+    for (OtherLever one : named.values()) {
+      if (few.size() < NAMED) {
+        few.putIfAbsent(one.lever(), one);
+      }
+    }
+    return List.copyOf(few.values());
+  }
+
+  /** What else is changed over with the track; empty where the kart is left as it is. */
+  Optional<Changeover> changeover() {
+    List<Kit> kit = decided.reasoned().spoken(Kit.class);
+    if (kit.isEmpty() || !CHANGING.contains(decided.reasoned().choice().kind())) {
+      return Optional.empty();
+    }
+    String condition = kit.get(0).condition();
+    Note note = notes.note(kit.get(0).by().note());
+    List<Changeover.Job> jobs = new ArrayList<>();
+    int total = 0;
+    for (String lever :
+        kit.stream()
+            .map(Kit::lever)
+            .filter(this::movable)
+            .sorted(
+                Comparator.comparing((String lever) -> minutes(lever, "more"))
+                    .thenComparing(lever -> lever))
+            .toList()) {
+      LeverWord word = vocabulary.lever(lever).orElseThrow();
+      int minutes = minutes(lever, "more");
+      total += minutes;
+      jobs.add(
+          new Changeover.Job(
+              lever,
+              condition.equals("wet") ? word.wet() : word.dry(),
+              minutes,
+              total,
+              word.who()));
+    }
+    return Optional.of(
+        new Changeover(condition, jobs, note.section("Steps"), note.section("Caution")));
+  }
+
+  /** Whether a lever can be moved on this kart, or stands at an end at most. */
+  private boolean movable(String lever) {
+    return !KartRecord.FIXED.equals(decided.situation().kart().past().levers().get(lever));
+  }
+
+  private OtherLever lever(String id, String direction, boolean leads) {
+    LeverWord word = vocabulary.lever(id).orElseThrow();
+    Direction way = Named.of(Direction.class, direction);
+    Note note = notes.note(word.note());
+    return new OtherLever(
+        id,
+        way,
+        word.step(way),
+        minutes(id, direction),
+        word.who(),
+        leads,
+        findings(id, direction, part -> part.points() > 0),
+        findings(id, direction, part -> part.points() < 0),
+        note.text("Do"),
+        note.text("Claim"),
+        note.section("Caution"));
+  }
+
+  private int minutes(String lever, String direction) {
+    return decided
+        .reasoned()
+        .all(Option.class)
+        .filter(one -> one.lever().equals(lever) && one.direction().equals(direction))
+        .mapToInt(Option::minutes)
+        .findFirst()
+        .orElse(0);
+  }
+
+  /** The findings that some part of the sum of a lever is about. */
+  private List<String> findings(String lever, String direction, Predicate<Part> wanted) {
+    // The largest part first; of equals, in the order of the words.
+    return decided.reasoned().parts(lever, direction).stream()
+        .filter(wanted)
+        .sorted(
+            Comparator.comparing((Part part) -> -Math.abs(part.points()))
+                .thenComparing(Part::finding))
+        .flatMap(part -> vocabulary.finding(part.finding()).stream())
+        .map(FindingWord::words)
+        .distinct()
+        .toList();
+  }
+}
