@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class HeardTest {
@@ -57,6 +58,43 @@ class HeardTest {
       assertThat(vocabulary.question(answer.get(0)).flatMap(q -> q.value(answer.get(1))))
           .as("%s", answer)
           .isPresent();
+    }
+  }
+
+  /** A phrase that the grammar takes apart before it is looked up would be dead. */
+  @Test
+  void everyPhraseOfTheNewerQuestionsIsHeardAsItsAnswer() throws IOException {
+    Set<String> questions =
+        Set.of(
+            "first-trouble",
+            "grip-overall",
+            "hop-when",
+            "braking",
+            "line",
+            "driver-state",
+            "rear-wear",
+            "air",
+            "toe-now",
+            "no-response",
+            "rear-room");
+    JsonNode answers;
+    try (InputStream in = HeardTest.class.getResourceAsStream("/insidelift/synonyms.json")) {
+      answers = JsonMapper.builder().build().readTree(in).get("answers");
+    }
+    for (String question : questions) {
+      assertThat(answers.get(question)).as(question).isNotNull();
+      answers
+          .get(question)
+          .properties()
+          .forEach(
+              value ->
+                  value
+                      .getValue()
+                      .forEach(
+                          phrase ->
+                              assertThat(heard(phrase.asText()))
+                                  .as(phrase.asText())
+                                  .containsExactly(question + "=" + value.getKey())));
     }
   }
 
