@@ -4,6 +4,7 @@ import insidelift.console.page.AdviceWords;
 import insidelift.shared.CheckKind;
 import insidelift.shared.Status;
 import insidelift.shared.advice.Advice;
+import insidelift.shared.advice.Advice.Changeover;
 import insidelift.shared.advice.Advice.Check;
 import insidelift.shared.advice.Advice.Decision;
 import insidelift.shared.advice.Advice.Dispute;
@@ -22,6 +23,9 @@ final class AdviceText {
 
   /** A part of the advice, which opens on a page of its own. */
   record Part(String title, List<String> lines) {}
+
+  /** How much of a changeover is worth a line for each job, minutes. */
+  private static final int AN_HOUR = 60;
 
   private final int width;
 
@@ -82,11 +86,7 @@ final class AdviceText {
       text.item("    ", AdviceWords.together(advice.minutes()));
     }
     if (advice.changeover() != null) {
-      text.blank().paragraph(AdviceWords.changeover(advice.changeover()));
-      advice
-          .changeover()
-          .jobs()
-          .forEach(job -> text.item("  %3d min  ".formatted(job.total()), job.what()));
+      changeover(text, advice.changeover().jobs());
     }
     if (advice.baseline() != null) {
       text.item("  + ", AdviceWords.keep(advice.baseline()));
@@ -109,6 +109,22 @@ final class AdviceText {
           .forEach(other -> text.item("  - ", "Worth a try: " + AdviceWords.step(other)));
     }
     return text.lines();
+  }
+
+  /** The jobs of an hour as a list, what takes longer in one line: there may be no time for it. */
+  private static void changeover(Text text, List<Changeover.Job> jobs) {
+    text.blank().paragraph(AdviceWords.CHANGEOVER + ":");
+    jobs.stream()
+        .filter(job -> job.total() <= AN_HOUR)
+        .forEach(job -> text.item("  %3d min  ".formatted(job.total()), job.what()));
+    String longer =
+        jobs.stream()
+            .filter(job -> job.total() > AN_HOUR)
+            .map(job -> "%s (%d)".formatted(job.what(), job.minutes()))
+            .collect(Collectors.joining("; "));
+    if (!longer.isEmpty()) {
+      text.item("  longer   ", longer + ".");
+    }
   }
 
   private List<String> why(Advice advice) {

@@ -24,6 +24,7 @@ import insidelift.rules.fact.Told.HeavyAt;
 import insidelift.rules.fact.Told.Minutes;
 import insidelift.rules.fact.Trial;
 import insidelift.rules.fact.Visit;
+import insidelift.shared.Lever;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -44,8 +45,6 @@ final class Board {
 
   /** The least that a move must gain to be worth making; as choose.drl has it. */
   private static final int LEAST_GAIN = 2;
-
-  private static final Set<String> FRONT = Set.of("camber", "caster");
 
   private static final Set<String> TELLING =
       Set.of(
@@ -360,7 +359,7 @@ final class Board {
       Sum sum = Sum.of(option.lever(), option.direction(), of[0], of[1], of[2]);
       facts.add(sum);
       if (!barred(sum.lever(), sum.direction(), "move")) {
-        if (FRONT.contains(sum.lever())) {
+        if (Lever.isOne(sum.lever())) {
           free.add(new Free(sum.lever(), sum.direction(), sum.gain()));
         } else if (sum.gain() >= LEAST_GAIN) {
           beside.add(new Beside(sum.lever(), sum.direction(), sum.gain(), option.minutes()));

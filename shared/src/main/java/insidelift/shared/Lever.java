@@ -15,6 +15,11 @@ public enum Lever implements Named {
     this.id = id;
   }
 
+  /** Whether a lever's id is that of one of these, and not of a lever beside them. */
+  public static boolean isOne(String id) {
+    return CAMBER.id.equals(id) || CASTER.id.equals(id);
+  }
+
   @Override
   @JsonValue
   public String id() {

@@ -2,7 +2,6 @@ package insidelift.console.page;
 
 import insidelift.shared.Degrees;
 import insidelift.shared.Status;
-import insidelift.shared.advice.Advice.Changeover;
 import insidelift.shared.advice.Advice.Kept;
 import insidelift.shared.advice.Advice.Minutes;
 import insidelift.shared.advice.Advice.OtherLever;
@@ -22,6 +21,10 @@ public final class AdviceWords {
   private static final String WHICH_WAY = "For this change ";
 
   private AdviceWords() {}
+
+  /** What stands over the jobs of a changeover. */
+  public static final String CHANGEOVER =
+      "Then the rest of the kart: both sides of a line or neither, and stop where the time ends";
 
   /** What it comes to. */
   public static String headline(Status status) {
@@ -50,24 +53,22 @@ public final class AdviceWords {
 
   /** The other lever that comes first, and what comes after it. */
   public static String first(OtherLever lead, boolean moves) {
-    return "First, %d minutes: %s. %s"
+    return "First, %d minutes: %s%s. %s"
         .formatted(
             lead.minutes(),
             decapitalized(lead.what()),
+            split(lead),
             moves ? "If that is not enough:" : "Drive, and tell again.");
-  }
-
-  /** What the rest of a changeover is, before its jobs. */
-  public static String changeover(Changeover changeover) {
-    return changeover.condition().equals("wet")
-        ? "Then the rest of the kart for the wet, and stop where the time ends:"
-        : "Then the rest of the kart for the dry, and stop where the time ends:";
   }
 
   /** One step of another lever, and how long it takes. */
   public static String step(OtherLever other) {
     String minutes = other.minutes() == 0 ? "" : " (%d minutes)".formatted(other.minutes());
-    return "%s%s.".formatted(decapitalized(other.what()), minutes);
+    return "%s%s%s.".formatted(decapitalized(other.what()), split(other), minutes);
+  }
+
+  private static String split(OtherLever other) {
+    return other.disputed() ? " (experts split: try it)" : "";
   }
 
   /** Another lever in full: the step, who may do it, what it does, and how. */
@@ -79,9 +80,10 @@ public final class AdviceWords {
           default -> "an experienced tuner";
         };
     String minutes = other.minutes() == 0 ? "" : other.minutes() + " minutes, ";
-    return "%s (%s%s).%s%s %s"
+    return "%s%s (%s%s).%s%s %s"
         .formatted(
             other.what(),
+            split(other),
             minutes,
             who,
             list(" It helps", other.helps()),

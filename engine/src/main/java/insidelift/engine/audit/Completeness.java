@@ -16,8 +16,6 @@ import java.util.Set;
 /** What every change and every claim must come with. */
 final class Completeness {
 
-  private static final Set<String> FRONT = Set.of(Lever.CAMBER.id(), Lever.CASTER.id());
-
   private final Knowledge knowledge;
 
   Completeness(Knowledge knowledge) {
@@ -52,7 +50,7 @@ final class Completeness {
   private static boolean helps(IndexedRule rule) {
     return rule.acts(Verb.START).findAny().isPresent()
         || rule.acts(Verb.CLAIM)
-            .filter(act -> FRONT.contains(act.word(0)))
+            .filter(act -> Lever.isOne(act.word(0)))
             .anyMatch(act -> act.number(3) > 0 || act.word(6).equals("both"));
   }
 

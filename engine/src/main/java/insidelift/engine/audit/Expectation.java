@@ -165,17 +165,11 @@ final class Expectation {
         "alternatives",
         id ->
             advice.alternatives().stream()
-                .anyMatch(
-                    one ->
-                        id.equals(one.lever())
-                            || id.equals(one.lever() + " " + one.direction().id())));
+                .anyMatch(one -> id.equals(one.lever()) || id.equals(one.move())));
     all("unnamed", id -> advice.alternatives().stream().noneMatch(one -> id.equals(one.lever())));
     all(
         "leads",
-        id ->
-            advice.alternatives().stream()
-                .anyMatch(
-                    one -> one.leads() && id.equals(one.lever() + " " + one.direction().id())));
+        id -> advice.alternatives().stream().anyMatch(one -> one.leads() && id.equals(one.move())));
     all("decisions", id -> advice.decisions().stream().anyMatch(d -> d.note().equals(id)));
   }
 

@@ -84,7 +84,7 @@ final class Ear {
     return answers;
   }
 
-  private static JsonNode data() {
+  static JsonNode data() {
     try (InputStream in = Ear.class.getResourceAsStream("/insidelift/synonyms.json")) {
       return JsonMapper.builder().build().readTree(in);
     } catch (IOException e) {

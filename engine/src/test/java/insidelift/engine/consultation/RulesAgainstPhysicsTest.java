@@ -35,6 +35,13 @@ class RulesAgainstPhysicsTest {
   }
 
   @Test
+  void aWiderFrontNamesTheLiftThatTheModelShows() {
+    assertThat(byMechanism.get("wider-front-lift"))
+        .extracting(IndexedRule::id)
+        .contains("front-width-entry-a", "front-width-mid");
+  }
+
+  @Test
   void noMechanismIsReversedUnlessItsNotesSayWhere() {
     byMechanism.forEach(
         (word, rules) -> {

@@ -18,6 +18,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -93,19 +94,17 @@ class SourcesComparedTest {
     said.get("says").forEach(one -> says.add(one.asText()));
     Set<String> first =
         Stream.concat(
-                advice.alternatives().stream()
-                    .filter(OtherLever::leads)
-                    .map(SourcesComparedTest::move),
+                advice.alternatives().stream().filter(OtherLever::leads).map(OtherLever::move),
                 advice.suggestions().stream()
                     .filter(Suggestion::first)
                     .map(SourcesComparedTest::move))
-            .collect(Collectors.toCollection(java.util.LinkedHashSet::new));
+            .collect(Collectors.toCollection(LinkedHashSet::new));
     if (advice.changeover() != null) {
       advice.changeover().jobs().forEach(job -> first.add(job.lever() + " kit"));
     }
     Set<String> named =
         Stream.concat(
-                advice.alternatives().stream().map(SourcesComparedTest::move),
+                advice.alternatives().stream().map(OtherLever::move),
                 advice.suggestions().stream().map(SourcesComparedTest::move))
             .collect(Collectors.toSet());
     return new Row(
@@ -141,10 +140,6 @@ class SourcesComparedTest {
             .isPresent();
   }
 
-  private static String move(OtherLever other) {
-    return other.lever() + " " + other.direction().id();
-  }
-
   private static String move(Suggestion suggestion) {
     return suggestion.lever().id() + " " + suggestion.direction().id();
   }
@@ -166,7 +161,7 @@ class SourcesComparedTest {
     table.append('\n');
     for (Verdict verdict : Verdict.values()) {
       table.append(
-          "- %s: %d of %d%n"
+          "- %s: %d of %d\n"
               .formatted(
                   verdict.words,
                   rows.stream().filter(row -> row.verdict() == verdict).count(),

@@ -3,6 +3,7 @@ package insidelift.engine.notes;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.rules.RuleBase;
+import insidelift.shared.Lever;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.index.RuleIndex.Act;
 import insidelift.shared.index.RuleIndex.IndexedRule;
@@ -180,7 +181,7 @@ class NotesTest {
                         act ->
                             act.verb() == Verb.START
                                 || (act.verb() == Verb.CLAIM
-                                    && List.of("camber", "caster").contains(act.word(0))
+                                    && Lever.isOne(act.word(0))
                                     && act.number(3) > 0)))
         .map(rule -> notes.note(rule.note()))
         .forEach(

@@ -1,4 +1,4 @@
 package insidelift.rules.fact;
 
-/** A quicker lever that comes before the move of the front end, and which way. */
+/** Another lever that comes first, and which way: before a move of the front end, or alone. */
 public record Lead(String lever, String direction) {}

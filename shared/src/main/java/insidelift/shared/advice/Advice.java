@@ -246,8 +246,9 @@ public record Advice(
    * @param minutes how long the step takes, about
    * @param who may do it: {@code novice}, {@code mechanic} or {@code expert}
    * @param leads whether it comes first: before the move of the front end, or where none is made
-   * @param helps what it helps
-   * @param costs what it costs
+   * @param disputed whether the trade splits on what it does here
+   * @param helps what it helps, all in all
+   * @param costs what it costs, all in all
    * @param action how it is done
    * @param why what is behind it
    * @param cautions what to beware of
@@ -259,11 +260,18 @@ public record Advice(
       int minutes,
       String who,
       boolean leads,
+      boolean disputed,
       List<String> helps,
       List<String> costs,
       String action,
       String why,
-      List<String> cautions) {}
+      List<String> cautions) {
+
+    /** The lever and which way, as one word. */
+    public String move() {
+      return lever + " " + direction.id();
+    }
+  }
 
   /** An answer in plain words. */
   public record Observation(String question, String value, String words) {}

@@ -185,6 +185,7 @@ public final class AdviceJson {
     out.writeNumberField("minutes", other.minutes());
     out.writeStringField("who", other.who());
     out.writeBooleanField("leads", other.leads());
+    out.writeBooleanField("disputed", other.disputed());
     texts("helps", other.helps());
     texts("costs", other.costs());
     out.writeStringField("action", other.action());

@@ -25,7 +25,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
+import java.util.TreeMap;
+import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 
 /** The levers beside camber and caster, put into words: what leads first, then what gains most. */
@@ -47,14 +48,9 @@ final class OtherLevers {
     this.notes = notes;
   }
 
+  /** The levers worth naming: the driver and a fault's own, then what gains enough. */
   List<OtherLever> named() {
-    Map<String, OtherLever> named = new LinkedHashMap<>();
     boolean fault = decided.status() == Status.FIX_FIRST;
-    if (!fault) {
-      for (Beside one : decided.beside()) {
-        named.putIfAbsent(one.lever(), lever(one.lever(), one.direction(), decided.leads(one)));
-      }
-    }
     // With a fault on the kart, the only other levers worth naming are the fault's own.
     Set<String> faults =
         decided
@@ -62,21 +58,19 @@ final class OtherLevers {
             .all(Check.class)
             .map(check -> check.by().note())
             .collect(Collectors.toSet());
-    List<OtherLever> spoken =
-        decided.reasoned().spoken(Other.class).stream()
-            .filter(other -> !fault || faults.contains(other.by().note()))
-            .map(other -> lever(other.lever(), other.direction(), false))
-            .sorted(Comparator.comparing(OtherLever::minutes).thenComparing(OtherLever::lever))
-            .toList();
-    // What costs no minute and changes no part comes first.
-    Map<String, OtherLever> few = new LinkedHashMap<>();
-    spoken.forEach(one -> few.putIfAbsent(one.lever(), one));
-    for (OtherLever one : named.values()) {
-      if (few.size() < NAMED) {
-        few.putIfAbsent(one.lever(), one);
+    Map<String, OtherLever> named = new LinkedHashMap<>();
+    decided.reasoned().spoken(Other.class).stream()
+        .filter(other -> !fault || faults.contains(other.by().note()))
+        .map(other -> lever(other.lever(), other.direction(), false))
+        .sorted(Comparator.comparing(OtherLever::minutes).thenComparing(OtherLever::lever))
+        .forEach(other -> named.putIfAbsent(other.lever(), other));
+    for (Beside one : fault ? List.<Beside>of() : decided.beside()) {
+      if (named.size() < NAMED) {
+        named.computeIfAbsent(
+            one.lever(), lever -> lever(lever, one.direction(), decided.leads(one)));
       }
     }
-    return List.copyOf(few.values());
+    return List.copyOf(named.values());
   }
 
   /** What else is changed over with the track; empty where the kart is left as it is. */
@@ -128,8 +122,9 @@ final class OtherLevers {
         minutes(id, direction),
         word.who(),
         leads,
-        findings(id, direction, part -> part.points() > 0),
-        findings(id, direction, part -> part.points() < 0),
+        decided.reasoned().parts(id, direction).stream().anyMatch(Part::disputed),
+        findings(id, direction, points -> points > 0),
+        findings(id, direction, points -> points < 0),
         note.text("Do"),
         note.text("Claim"),
         note.section("Caution"));
@@ -145,17 +140,18 @@ final class OtherLevers {
         .orElse(0);
   }
 
-  /** The findings that some part of the sum of a lever is about. */
-  private List<String> findings(String lever, String direction, Predicate<Part> wanted) {
-    // The largest part first; of equals, in the order of the words.
-    return decided.reasoned().parts(lever, direction).stream()
-        .filter(wanted)
-        .sorted(
-            Comparator.comparing((Part part) -> -Math.abs(part.points()))
-                .thenComparing(Part::finding))
-        .flatMap(part -> vocabulary.finding(part.finding()).stream())
+  /** The findings on which the parts of a sum come to something wanted, the most first. */
+  private List<String> findings(String lever, String direction, IntPredicate wanted) {
+    Map<String, Integer> points = new TreeMap<>();
+    decided
+        .reasoned()
+        .parts(lever, direction)
+        .forEach(part -> points.merge(part.finding(), part.points(), Integer::sum));
+    return points.entrySet().stream()
+        .filter(one -> wanted.test(one.getValue()))
+        .sorted(Comparator.comparing(one -> -Math.abs(one.getValue())))
+        .flatMap(one -> vocabulary.finding(one.getKey()).stream())
         .map(FindingWord::words)
-        .distinct()
         .toList();
   }
 }

@@ -51,9 +51,6 @@ final class Wording {
   /** How many open questions an advice names: more would be a form, not a hint. */
   private static final int OPEN_SHOWN = 5;
 
-  /** The levers of which limits are told. */
-  private static final Set<String> FRONT = Set.of(Lever.CAMBER.id(), Lever.CASTER.id());
-
   /** The least gain that is worth a word where a limit stands in its way. */
   private static final int WORTH_SAYING = 2;
 
@@ -216,7 +213,7 @@ final class Wording {
       }
       default -> {
         for (Sum sum : decided.reasoned().sums()) {
-          if (sum.gain() >= WORTH_SAYING && FRONT.contains(sum.lever())) {
+          if (sum.gain() >= WORTH_SAYING && Lever.isOne(sum.lever())) {
             List<String> over =
                 decided.reasoned().parts(sum.lever(), sum.direction()).stream()
                     .filter(part -> part.points() > 0)
@@ -344,10 +341,10 @@ final class Wording {
         && situation.kart().casterFromNeutral().isEmpty()) {
       assumed.add("The caster given is the kart's neutral, since the neutral was not given.");
     }
-    if (alternatives.size() > 1) {
+    if (!alternatives.isEmpty()) {
       assumed.add(
           "The other levers stand in the order of what they gain less what they take; how much each"
-              + " gains is weighed, not measured (provisional).");
+              + " gains and how long it takes is ours, not measured (provisional).");
     }
     suggestions.stream()
         .filter(Suggestion::moves)

@@ -20,7 +20,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * What the rules make of a situation, without the words: what somebody else's answer is compared
@@ -92,7 +91,7 @@ public record Conclusion(
    */
   private static Set<Barring> barred(List<Barred> limits) {
     return limits.stream()
-        .filter(limit -> limit.scope().equals("all") && front(limit))
+        .filter(limit -> limit.scope().equals("all") && Lever.isOne(limit.lever()))
         .filter(
             limit ->
                 limits.stream()
@@ -108,10 +107,6 @@ public record Conclusion(
                     Named.of(Direction.class, limit.direction()),
                     limit.by().note()))
         .collect(Collectors.toCollection(LinkedHashSet::new));
-  }
-
-  private static boolean front(Barred limit) {
-    return Stream.of(Lever.values()).anyMatch(lever -> lever.id().equals(limit.lever()));
   }
 
   private static Set<String> findings(Decided decided) {
