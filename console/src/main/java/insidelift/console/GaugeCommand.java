@@ -2,24 +2,34 @@ package insidelift.console;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import insidelift.console.NotesCommand.NoteText;
 import insidelift.engine.geometry.Gauge;
 import insidelift.engine.geometry.GaugeReading;
+import insidelift.engine.notes.Note;
+import insidelift.engine.notes.NoteBook;
 import java.nio.file.Path;
+import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code gauge FILE}, or {@code gauge laser}, {@code sweep}, {@code toe}: what a gauge shows. */
+/** {@code gauge FILE}, or the reading in words: what a gauge shows. */
 @Command(
     name = "gauge",
     mixinStandardHelpOptions = true,
-    header = "Turns laser dots, a sweep or toe into degrees, and back.",
+    header = "Reads laser dots, a sweep, toe, a lift test or four scales.",
     description = {
       "",
       "Either give the reading in words (gauge laser --help), or a FILE that holds it.",
       ""
     },
-    subcommands = {GaugeCommand.Laser.class, GaugeCommand.Sweep.class, GaugeCommand.Toe.class})
+    subcommands = {
+      GaugeCommand.Laser.class,
+      GaugeCommand.Sweep.class,
+      GaugeCommand.Toe.class,
+      GaugeCommand.Lift.class,
+      GaugeCommand.Scales.class
+    })
 final class GaugeCommand extends JsonFileCommand {
 
   @Parameters(
@@ -31,14 +41,20 @@ final class GaugeCommand extends JsonFileCommand {
   @Override
   Result compute() {
     if (file == null) {
-      throw misunderstood("Give a reading (laser, sweep or toe) or a FILE that holds one.");
+      throw misunderstood(
+          "Give a reading (laser, sweep, toe, lift or scales) or a FILE that holds one.");
     }
     return result(
         file.equals("-") ? Gauge.read(System.in, "standard input") : Gauge.read(Path.of(file)));
   }
 
   private static Result result(GaugeReading reading) {
-    return new Result(reading.json(), reading.lines());
+    if (reading.note().isEmpty()) {
+      return new Result(reading.json(), reading.lines());
+    }
+    NoteBook book = NoteBook.open();
+    List<Note> notes = List.of(book.note(reading.note().get()));
+    return new Result(reading.json(), NoteText.after(reading.lines(), notes, book));
   }
 
   private static ObjectNode document() {
@@ -174,6 +190,68 @@ final class GaugeCommand extends JsonFileCommand {
           .put("discMm", disc)
           .put("totalMm", total)
           .put("direction", direction);
+      return result(Gauge.of(document));
+    }
+  }
+
+  /** Each rear raised with the steering at full lock. */
+  @Command(
+      name = "lift",
+      mixinStandardHelpOptions = true,
+      header = "Lift test: does each inside rear come up alike at full lock?")
+  static final class Lift extends JsonFileCommand {
+
+    @Option(
+        names = "--left",
+        required = true,
+        paramLabel = "MM",
+        description = "height of the left rear, steered fully left")
+    private double left;
+
+    @Option(
+        names = "--right",
+        required = true,
+        paramLabel = "MM",
+        description = "height of the right rear, steered fully right")
+    private double right;
+
+    @Override
+    Result compute() {
+      ObjectNode document = document();
+      document.putObject("lift").putObject("heightMm").put("left", left).put("right", right);
+      return result(Gauge.of(document));
+    }
+  }
+
+  /** A scale under each wheel. */
+  @Command(
+      name = "scales",
+      mixinStandardHelpOptions = true,
+      header = "Four scales: shares, and how far left and right are apart.")
+  static final class Scales extends JsonFileCommand {
+
+    @Option(
+        names = "--front",
+        required = true,
+        arity = "2",
+        paramLabel = "KG",
+        description = "the left and the right front")
+    private double[] front;
+
+    @Option(
+        names = "--rear",
+        required = true,
+        arity = "2",
+        paramLabel = "KG",
+        description = "the left and the right rear")
+    private double[] rear;
+
+    @Override
+    Result compute() {
+      ObjectNode document = document();
+      ObjectNode scales = document.putObject("scales");
+      scales.putObject("frontKg").put("left", front[0]).put("right", front[1]);
+      scales.putObject("rearKg").put("left", rear[0]).put("right", rear[1]);
       return result(Gauge.of(document));
     }
   }

@@ -63,6 +63,7 @@ public final class Insidelift implements Runnable {
     verbs.put("predict", PredictCommand.class);
     verbs.put("positions", PositionsCommand.class);
     verbs.put("gauge", GaugeCommand.class);
+    verbs.put("toe", ToeCommand.class);
     verbs.put("manual", ManualCommand.class);
     verbs.put("prove", ProveCommand.class);
     verbs.put("log", LogCommand.class);
@@ -88,7 +89,7 @@ public final class Insidelift implements Runnable {
 
   /**
    * The verbs that a command line needs: the one it opens with, or all. To find out what the
-   * fifteen others understand takes longer than most of them take to answer.
+   * sixteen others understand takes longer than most of them take to answer.
    */
   private static Map<String, Class<?>> needed(String... args) {
     Map<String, Class<?>> all = verbs();

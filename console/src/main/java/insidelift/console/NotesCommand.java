@@ -107,6 +107,24 @@ final class NotesCommand implements Callable<Integer> {
     private NoteText() {}
 
     static void write(Note note, NoteBook notes, Text text) {
+      body(note, text);
+      sources(note.sources(), notes, text);
+      if (note.disputed()) {
+        text.blank().paragraph("Disputed: the trade does not agree on this.");
+      }
+    }
+
+    /** What was computed, then the notes that explain it, and all their sources at the end. */
+    static List<String> after(List<String> computed, List<Note> notes, NoteBook book) {
+      Text text = new Text(Text.WIDTH);
+      computed.forEach(text::line);
+      notes.forEach(note -> body(note, text));
+      sources(
+          notes.stream().flatMap(note -> note.sources().stream()).distinct().toList(), book, text);
+      return text.lines();
+    }
+
+    private static void body(Note note, Text text) {
       text.heading(note.title());
       note.sections()
           .forEach(
@@ -120,14 +138,12 @@ final class NotesCommand implements Callable<Integer> {
                   text.drawing(note.drawing());
                 }
               });
+    }
+
+    private static void sources(List<String> sources, NoteBook notes, Text text) {
       text.blank().line("Sources");
-      note.sources()
-          .forEach(
-              source ->
-                  text.item("  " + source + ": ", notes.bibliography().getOrDefault(source, "")));
-      if (note.disputed()) {
-        text.blank().paragraph("Disputed: the trade does not agree on this.");
-      }
+      sources.forEach(
+          source -> text.item("  " + source + ": ", notes.bibliography().getOrDefault(source, "")));
     }
 
     /** One section without its heading. */

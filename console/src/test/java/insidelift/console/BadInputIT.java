@@ -133,7 +133,7 @@ class BadInputIT {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"predict", "gauge", "positions"})
+  @ValueSource(strings = {"predict", "gauge", "toe", "positions"})
   void theOtherVerbsRefuseAsShortly(String verb) {
     String missing = folder.resolve("no\u001b[2Jne.json").toString();
     assertOneSentence(Launcher.with(verb, missing).run(), "no such file");

@@ -64,7 +64,7 @@ class GaugeAndLogIT {
 
     assertThat(gauge.code()).isEqualTo(2);
     assertThat(gauge.out())
-        .contains("Give a reading (laser, sweep or toe) or a FILE that holds one.");
+        .contains("Give a reading (laser, sweep, toe, lift or scales) or a FILE that holds one.");
   }
 
   @Test

@@ -93,6 +93,8 @@ class HostileTextTest {
     refused("prove", bad, bad, "--feel", bad);
     refused("prove", "run:" + bad, bad);
     refused("gauge", "toe", "--disc", bad, "--total", "1", "--direction", bad);
+    refused("toe", "--disc", "280", "--left", bad, "--with", bad);
+    refused("toe", bad);
     refused("predict", bad, "--steer", bad);
     refused("positions", bad);
     refused("audit", "--cases", bad);
@@ -143,6 +145,8 @@ class HostileTextTest {
     refused("positions", file("p.json", table).toString());
     refused(
         "gauge", file("g.json", "{\"schema\":1,\"laser\":{\"beam\":\"" + bad + "\"}}").toString());
+    refused(
+        "toe", file("t.json", "{\"schema\":1,\"toeJob\":{\"left\":\"" + bad + "\"}}").toString());
   }
 
   @Test

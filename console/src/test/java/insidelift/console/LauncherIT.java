@@ -144,7 +144,7 @@ class LauncherIT {
   void helpNamesEveryVerbAndEveryExitCode() {
     Outcome help = done(Launcher.with("--help").run());
     assertThat(help.out())
-        .contains("advise", "predict", "positions", "gauge", "prove", "notes", "130")
+        .contains("advise", "predict", "positions", "gauge", "toe", "prove", "notes", "130")
         .doesNotContain("rehearse");
   }
 

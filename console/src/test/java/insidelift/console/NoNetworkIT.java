@@ -39,6 +39,7 @@ class NoNetworkIT {
               Map.entry("predict", List.of(example("heron.kart.json"))),
               Map.entry("positions", List.of(example("heron.positions.json"))),
               Map.entry("gauge", List.of(example("laser.gauge.json"))),
+              Map.entry("toe", List.of(example("heron.toe.json"))),
               Map.entry("prove", List.of(example("before.laps"), example("after.laps"))),
               Map.entry("log", List.of("demo")),
               Map.entry("notes", List.of("--html", "notes.html")),

@@ -43,6 +43,7 @@ class ReadmeIT {
             "advise",
             "predict",
             "gauge",
+            "toe",
             "positions",
             "prove",
             "notes",

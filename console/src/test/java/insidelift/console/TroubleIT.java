@@ -190,7 +190,7 @@ class TroubleIT {
     sound(advice);
     assertThat(advice.exit()).isZero();
     assertThat(advice.out()).startsWith("What to do now");
-    for (String verb : List.of("advise", "predict", "positions", "gauge")) {
+    for (String verb : List.of("advise", "predict", "positions", "gauge", "toe")) {
       Outcome none = shell("./insidelift " + verb + " 'nö 🏁.json'").set("LC_ALL", locale).run();
       sound(none);
       assertThat(none.exit()).isEqualTo(1);

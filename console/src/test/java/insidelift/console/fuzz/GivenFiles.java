@@ -11,6 +11,7 @@ import insidelift.engine.geometry.GaugeReading;
 import insidelift.engine.geometry.KartGeometry;
 import insidelift.engine.geometry.Positions;
 import insidelift.engine.geometry.Prediction;
+import insidelift.engine.geometry.ToeJob;
 import insidelift.engine.own.OwnKnowledge;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.CaseProblem;
@@ -85,6 +86,12 @@ final class GivenFiles {
     GaugeReading reading = Gauge.read(in(bytes), "gauge.json");
     Shown.lines(reading.lines());
     Shown.line(JSON.writeValueAsString(reading.json()));
+  }
+
+  static void toe(byte[] bytes) throws JsonProcessingException {
+    ToeJob job = ToeJob.read(in(bytes), "toe.json");
+    Shown.lines(job.lines());
+    Shown.line(JSON.writeValueAsString(job.json()));
   }
 
   static void own(byte[] bytes) throws IOException, CaseProblem {

@@ -25,6 +25,8 @@ enum Target {
   POSITIONS(GivenFiles::positions),
   /** The readings of {@code gauge}. */
   GAUGE(GivenFiles::gauge),
+  /** The readings of {@code toe}. */
+  TOE(GivenFiles::toe),
   /** A shop's own claims, and advice beside them. */
   OWN(GivenFiles::own),
   /** A folder of cases, for the audit and for the drill. */

@@ -3,13 +3,14 @@ package insidelift.engine.geometry;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.InputStream;
 import java.nio.file.Path;
+import java.util.List;
 
-/**
- * Reads a file that says what a garage gauge shows, and answers it in degrees, or the other way.
- */
+/** Reads a file that says what a garage gauge shows, and answers what it comes to. */
 public final class Gauge {
 
   private static final String DEGREES = "° (provisional)";
+
+  private static final List<String> GAUGES = List.of("laser", "sweep", "toe", "lift", "scales");
 
   private Gauge() {}
 
@@ -24,7 +25,11 @@ public final class Gauge {
    *   <li>{@code {"schema":1,"sweep":{"steerDeg":20,"turnedLeftDeg":{"left":4.7,"right":-3.9},
    *       "turnedRightDeg":{"left":-3.9,"right":4.7}}}}: camber of both wheels;
    *   <li>{@code {"schema":1,"toe":{"discMm":280,"totalMm":2,"direction":"out"}}}: {@code totalDeg}
-   *       may stand in place of {@code totalMm}.
+   *       may stand in place of {@code totalMm};
+   *   <li>{@code {"schema":1,"lift":{"heightMm":{"left":12,"right":17}}}}: each rear raised with
+   *       the steering fully to its side;
+   *   <li>{@code {"schema":1,"scales":{"frontKg":{"left":33,"right":34},"rearKg":{"left":44,
+   *       "right":45}}}}.
    * </ul>
    *
    * @throws RefusedInputException if the file is missing, is not strict JSON of such a shape or a
@@ -55,14 +60,20 @@ public final class Gauge {
 
   private static GaugeReading from(JsonNode root) {
     Fields fields = Fields.ofFile(root);
-    boolean sweep = fields.has("sweep");
-    boolean toe = fields.has("toe");
-    if ((fields.has("laser") ? 1 : 0) + (sweep ? 1 : 0) + (toe ? 1 : 0) != 1) {
-      throw new RefusedInputException("document", "must have one of laser, sweep, toe");
+    List<String> given = GAUGES.stream().filter(fields::has).toList();
+    if (given.size() != 1) {
+      throw new RefusedInputException("document", "must have one of " + String.join(", ", GAUGES));
     }
-    Fields gauge = fields.object(sweep ? "sweep" : toe ? "toe" : "laser");
+    Fields gauge = fields.object(given.get(0));
     fields.refuseOthers();
-    GaugeReading reading = sweep ? sweep(gauge) : toe ? toe(gauge) : laser(gauge);
+    GaugeReading reading =
+        switch (given.get(0)) {
+          case "laser" -> laser(gauge);
+          case "sweep" -> sweep(gauge);
+          case "toe" -> toe(gauge);
+          case "lift" -> lift(gauge);
+          default -> scales(gauge);
+        };
     gauge.refuseOthers();
     return reading;
   }
@@ -97,6 +108,20 @@ public final class Gauge {
         ? new ToeOverDisc(disc, sign * fields.number("totalMm", 0, 200, "mm (provisional)"))
         : ToeOverDisc.ofDegrees(
             disc, sign * fields.number("totalDeg", 0, ToeOverDisc.MOST_DEG, DEGREES));
+  }
+
+  private static GaugeReading lift(Fields fields) {
+    return new LiftTest(
+        BothSides.read(fields, "heightMm", 0, LiftTest.MOST_MM, "mm (provisional)"));
+  }
+
+  private static GaugeReading scales(Fields fields) {
+    return new FourScales(kg(fields, "frontKg"), kg(fields, "rearKg"));
+  }
+
+  private static BothSides kg(Fields fields, String axle) {
+    return BothSides.read(
+        fields, axle, FourScales.LEAST_KG, FourScales.MOST_KG, "kg (provisional)");
   }
 
   /** Whether the first of two keys is there; one of them must be, and not both. */

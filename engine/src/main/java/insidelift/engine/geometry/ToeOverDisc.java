@@ -15,12 +15,12 @@ import java.util.List;
 public record ToeOverDisc(double discMm, double totalOutMm) implements GaugeReading {
 
   static final List<String> DIRECTIONS = List.of("out", "in");
-  static final double MOST_DEG = 10;
+  static final double MOST_DEG = TotalToe.MOST_DEG;
 
   /** A toe that a kart can have. */
   public ToeOverDisc {
     Range.check("toe.discMm", discMm, 100, 600, "mm (provisional)");
-    double most = 2 * discMm * Math.sin(Math.toRadians(MOST_DEG / 2));
+    double most = new TotalToe(MOST_DEG).mmOver(discMm);
     Range.check("toe.totalMm", totalOutMm, -most, most, "mm (10° in all, provisional)");
   }
 
@@ -32,12 +32,12 @@ public record ToeOverDisc(double discMm, double totalOutMm) implements GaugeRead
    */
   public static ToeOverDisc ofDegrees(double discMm, double totalOutDeg) {
     Range.check("toe.totalDeg", totalOutDeg, -MOST_DEG, MOST_DEG, "° (provisional)");
-    return new ToeOverDisc(discMm, 2 * discMm * Math.sin(Math.toRadians(totalOutDeg / 2)) + 0.0);
+    return new ToeOverDisc(discMm, new TotalToe(totalOutDeg).mmOver(discMm));
   }
 
   /** Both wheels together, degrees, positive is toe-out. */
   public double totalOutDeg() {
-    return 2 * Math.toDegrees(Math.asin(totalOutMm / (2 * discMm))) + 0.0;
+    return TotalToe.ofMm(totalOutMm, discMm).outDeg();
   }
 
   /** {@code out}, {@code in} or {@code none}. */

@@ -154,7 +154,7 @@ class GaugeTest {
       delimiter = '|',
       quoteCharacter = '~',
       value = {
-        "{'schema':1} | document: must have one of laser, sweep, toe",
+        "{'schema':1} | document: must have one of laser, sweep, toe," + " lift, scales",
         "{'schema':1,'laser':{'distanceMm':1000,'dotMm':{'left':0,'right':0}}} | laser.beam: is"
             + " missing",
         "{'schema':1,'laser':{'distanceMm':1000,'beam':'up'}} | laser.beam: \"up\" is not one of"

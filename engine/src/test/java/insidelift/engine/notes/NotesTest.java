@@ -256,7 +256,8 @@ class NotesTest {
             "lever-rear-pressure",
             "lever-rear-width",
             "lever-toe",
-            "side-bite");
+            "side-bite",
+            "toe-target");
   }
 
   @Test
