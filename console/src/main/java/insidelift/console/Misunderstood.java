@@ -37,16 +37,19 @@ final class Misunderstood {
     return near.isEmpty() ? what : what + "; did you mean " + near.get(0) + "?";
   }
 
-  /** What is near by its letters first; else a verb that is a slip of the fingers or two away. */
-  private static List<String> verbs(CommandSpec command, String word, List<String> near) {
+  /**
+   * The verbs that are a slip or two of the fingers away, the fewest slips first; else what looks
+   * alike.
+   */
+  private static List<String> verbs(CommandSpec command, String word, List<String> alike) {
     String small = word.toLowerCase(Locale.ROOT);
-    return near.isEmpty()
-        ? command.subcommands().entrySet().stream()
+    List<String> near =
+        command.subcommands().entrySet().stream()
             .filter(one -> !one.getValue().getCommandSpec().usageMessage().hidden())
             .map(Map.Entry::getKey)
             .filter(one -> Levenshtein.distance(small, one) <= SLIPS)
             .sorted(Comparator.comparingInt(one -> Levenshtein.distance(small, one)))
-            .toList()
-        : near;
+            .toList();
+    return near.isEmpty() ? alike : near;
   }
 }

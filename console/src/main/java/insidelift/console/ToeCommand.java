@@ -23,7 +23,8 @@ import picocli.CommandLine.Parameters;
     header = "Tells the toe job step by step, and how far to turn each tie-rod.",
     description = {
       "",
-      "Without a reading it tells how much toe, and every step. Give one in words or in a FILE:",
+      "Without a reading it tells how much toe, and every step. With one, in words or in"
+          + " a FILE, it tells first what to turn. Each rod has its own line, longer or shorter.",
       "",
       "  insidelift toe --disc 280 --left 1.5 out --right 0.5 in --arm 95 --pitch 1",
       "  insidelift toe --disc 280 --total 3 out --target 1 out",

@@ -19,6 +19,7 @@ class MisunderstoodTest {
         "dmeo | there is no verb \"dmeo\"; did you mean demo?",
         "NTOES | there is no verb \"NTOES\"; did you mean notes?",
         "demmo | there is no verb \"demmo\"; did you mean demo?",
+        "teo | there is no verb \"teo\"; did you mean toe?",
         "xyzzy | there is no verb \"xyzzy\"",
         "advise --jsn x | Unknown option: '--jsn'; did you mean --json?",
         "advise | Missing required parameter: 'CASE'",
