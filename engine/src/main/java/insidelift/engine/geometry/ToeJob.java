@@ -86,7 +86,7 @@ public final class ToeJob {
 
   private static Optional<ToeTask> task(Fields fields, OptionalDouble over, ToeRods rods) {
     boolean total = fields.has("total");
-    boolean apart = fields.has("left") | fields.has("right");
+    boolean apart = fields.has("left") || fields.has("right");
     boolean sweep = fields.has("sweep");
     if (total && apart) {
       throw new RefusedInputException(
