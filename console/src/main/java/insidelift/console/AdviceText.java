@@ -75,6 +75,8 @@ final class AdviceText {
     }
     boolean moves = advice.suggestions().stream().anyMatch(Suggestion::first);
     advice.lead().ifPresent(lead -> text.item("  > ", AdviceWords.first(lead, moves)));
+    AdviceWords.restore(advice.changeover(), advice.minutes())
+        .ifPresent(line -> text.item("  > ", line));
     advice.suggestions().stream()
         .filter(Suggestion::first)
         .forEach(

@@ -3,18 +3,11 @@ package insidelift.console;
 import insidelift.console.page.Pages;
 import insidelift.console.page.PitCardMaker;
 import insidelift.engine.consultation.advice.Advisor;
-import insidelift.engine.consultation.session.SavedConsultation;
 import insidelift.engine.geometry.RefusedInputException;
 import insidelift.engine.logbook.DataFolder;
-import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.LogbookProblem;
-import insidelift.engine.logbook.Numbered;
-import insidelift.engine.logbook.RunEntry;
 import insidelift.shared.situation.CaseProblem;
-import insidelift.shared.situation.CaseReader;
 import insidelift.shared.situation.Printable;
-import insidelift.shared.situation.Situation;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.concurrent.Callable;
@@ -38,8 +31,8 @@ import picocli.CommandLine.Spec;
       "  insidelift card --last --out card.html --for \"Mira, heat 2\"",
       "  insidelift card run:12 --out card.html",
       "The card is one HTML file. It needs no network, prints on A4 and Letter and can be read on"
-          + " a phone. --last takes the last consultation that was finished, run:12 what the logbook"
-          + " knows of run 12, run:last what it knows of the run written last.",
+          + " a phone. last (or --last) takes the last consultation that was finished, run:12 what"
+          + " the logbook knows of run 12, run:last what it knows of the run written last.",
       ""
     })
 final class CardCommand implements Callable<Integer> {
@@ -47,7 +40,7 @@ final class CardCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "CASE",
       arity = "0..1",
-      description = "the case file, - for standard input, or run:12 for a run of the logbook")
+      description = "the case file, - for standard input, last, or run:12 for a run of the logbook")
   private String file;
 
   @Option(names = "--last", description = "the last finished consultation instead of a case file")
@@ -68,18 +61,13 @@ final class CardCommand implements Callable<Integer> {
 
   @Mixin private OverlayOption overlay;
 
-  private final DataPlace data;
-
-  /** Where the user's own files are. */
-  interface DataPlace {
-    Path find() throws LogbookProblem;
-  }
+  private final CaseSource.Folder data;
 
   CardCommand() {
     this(DataFolder::find);
   }
 
-  CardCommand(DataPlace data) {
+  CardCommand(CaseSource.Folder data) {
     this.data = data;
   }
 
@@ -102,11 +90,12 @@ final class CardCommand implements Callable<Integer> {
     } catch (CaseProblem e) {
       return failed(e.getMessage());
     }
-    Situation situation;
+    CaseSource source = new CaseSource(last ? CaseSource.LAST : file);
+    CaseSource.Found found;
     try {
-      situation = situation(advisor);
+      found = source.read(advisor.vocabulary(), data);
     } catch (CaseProblem e) {
-      return failed(name() + ": " + e.getMessage());
+      return failed(source.shown() + ": " + e.getMessage());
     } catch (LogbookProblem e) {
       return failed(Text.safe(e.getMessage()));
     }
@@ -116,12 +105,12 @@ final class CardCommand implements Callable<Integer> {
           new Pages()
               .pitCard(
                   PitCardMaker.card(
-                      situation,
-                      advisor.advise(situation),
-                      subject,
+                      found.situation(),
+                      advisor.advise(found.situation()),
+                      subject.isEmpty() ? found.subject() : subject,
                       LocalDate.now(ZoneId.systemDefault())));
     } catch (RefusedInputException e) {
-      return failed(name() + ": kart." + Text.safe(e.getMessage()));
+      return failed(source.shown() + ": kart." + Text.safe(e.getMessage()));
     }
     String shown = Printable.shown(out, 200);
     try {
@@ -131,43 +120,6 @@ final class CardCommand implements Callable<Integer> {
     }
     spec.commandLine().getOut().println("The pit card is in " + shown + ".");
     return 0;
-  }
-
-  private Situation situation(Advisor advisor) throws CaseProblem, LogbookProblem {
-    if (last) {
-      return new SavedConsultation(data.find(), advisor.vocabulary())
-          .finished()
-          .orElseThrow(
-              () -> new CaseProblem("there is none yet; start \"insidelift\" and finish one"));
-    }
-    if (file.matches("run:(?:\\d{1,9}|last)")) {
-      return logged(file.substring("run:".length()));
-    }
-    return InputFile.read(file, in -> new CaseReader(advisor.vocabulary()).read(in));
-  }
-
-  private Situation logged(String number) throws CaseProblem, LogbookProblem {
-    Logbook logbook = Logbook.read(data.find());
-    RunEntry run =
-        (number.equals("last") ? logbook.lastWritten() : logbook.run(Integer.parseInt(number)))
-            .map(Numbered::entry)
-            .orElseThrow(() -> new CaseProblem("the logbook has no such run"));
-    if (subject.isEmpty()) {
-      subject =
-          "%s, %s, %s"
-              .formatted(
-                  logbook.name(run.driver()),
-                  logbook.name(run.kart()),
-                  logbook.day(run.day()).date());
-    }
-    return run.situation();
-  }
-
-  private String name() {
-    if (last) {
-      return "the last consultation";
-    }
-    return file.equals("-") ? "standard input" : Printable.shown(file, 200);
   }
 
   private int failed(String why) {

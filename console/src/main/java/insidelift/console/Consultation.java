@@ -4,6 +4,7 @@ import insidelift.console.Choices.Choice;
 import insidelift.engine.consultation.session.AdvisorLoader;
 import insidelift.engine.consultation.session.SavedConsultation;
 import insidelift.engine.consultation.session.Session;
+import insidelift.engine.logbook.OwnLog;
 import insidelift.engine.units.Units;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary;
@@ -43,6 +44,8 @@ final class Consultation {
   private final Opening opening;
   private final SettingsPage settings;
   private final Talk talk;
+  private final KeepPage sheet;
+  private Optional<String> kart = Optional.empty();
   private boolean saving = true;
   private int asked;
   private int limit = ANSWERS;
@@ -57,7 +60,8 @@ final class Consultation {
     this.asker = new Answering(Asker.on(screen), screen, talk, vocabulary, loader.notes());
     this.saved = new SavedConsultation(folder, vocabulary);
     this.opening = new Opening(screen, session, saved, vocabulary);
-    this.settings = new SettingsPage(asker, session, units);
+    this.settings = new SettingsPage(asker, session, vocabulary, units);
+    this.sheet = new KeepPage(screen, session, vocabulary, folder);
   }
 
   /** Holds one consultation, or as many as are wanted, and returns the exit code. */
@@ -139,7 +143,12 @@ final class Consultation {
     while (true) {
       questions();
       boolean more = !blocked() && !session.open().isEmpty();
-      Pager.Wish wish = new Pager(screen, more, talk).show(advice());
+      boolean good = session.status() == Status.HOLD;
+      Pager.Wish wish = new Pager(screen, more, good, talk).show(advice());
+      while (wish == Pager.Wish.KEEP) {
+        sheet.ask(kart);
+        wish = new Pager(screen, more, good, talk).show(advice());
+      }
       if (wish == Pager.Wish.DONE) {
         return;
       }
@@ -225,6 +234,7 @@ final class Consultation {
 
   private void ownLog() throws Left {
     if (!blocked() && opening.ownLog(preparation)) {
+      kart = preparation.log().map(OwnLog::kartName);
       keep();
     }
   }
@@ -280,6 +290,7 @@ final class Consultation {
     switch (step) {
       case SettingsPage.STEP -> settings.back();
       case SafetyPage.STEP -> safety();
+      case KeepPage.STEP -> screen.say("What was kept stays in the logbook.");
       case Talk.STEP -> screen.say("Taken back what was told last.");
       default -> asked = Math.max(0, asked - 1);
     }

@@ -58,6 +58,7 @@ public final class Insidelift implements Runnable {
     Map<String, Class<?>> verbs = new LinkedHashMap<>();
     verbs.put("advise", AdviseCommand.class);
     verbs.put("card", CardCommand.class);
+    verbs.put("sheet", SheetCommand.class);
     verbs.put("demo", DemoCommand.class);
     verbs.put("pictures", PicturesCommand.class);
     verbs.put("predict", PredictCommand.class);

@@ -37,6 +37,7 @@ import picocli.CommandLine.Parameters;
       LogAdd.class,
       LogLaps.class,
       LogCorrect.class,
+      LogKeep.class,
       LogWithdraw.class,
       LogCommand.Day.class,
       LogCommand.Run.class,

@@ -16,29 +16,35 @@ final class Pager {
     CHANGE,
     /** A new consultation. */
     AGAIN,
+    /** Write the setting down as this kart's own. */
+    KEEP,
     /** Something new was told. */
     TOLD,
     /** Nothing more. */
     DONE
   }
 
-  private static final List<String> WORDS = List.of("back", "more", "change", "again", "quit");
+  private static final List<String> WORDS =
+      List.of("back", "more", "change", "keep", "again", "quit");
 
   /** What is shown at once. */
   record Page(String title, List<String> lines) {}
 
   private final Screen screen;
   private final boolean open;
+  private final boolean good;
   private final Talk talk;
 
   /**
    * @param open whether there are questions left that could still change what to do now
+   * @param good whether the setting is one to keep
    * @param talk what is done with a line that is no command
    */
-  Pager(Screen screen, boolean open, Talk talk) {
+  Pager(Screen screen, boolean open, boolean good, Talk talk) {
     this.talk = talk;
     this.screen = screen;
     this.open = open;
+    this.good = good;
   }
 
   Wish show(List<Part> parts) throws Left {
@@ -59,9 +65,13 @@ final class Pager {
       boolean last = at + 1 == pages.size();
       String line =
           screen.ask(
-              "[%d/%d] Enter: %s, or type back, %schange, again, quit:"
+              "[%d/%d] Enter: %s, or type back, %schange, %sagain, quit:"
                   .formatted(
-                      at + 1, pages.size(), last ? "end" : "next page", open ? "more, " : ""),
+                      at + 1,
+                      pages.size(),
+                      last ? "end" : "next page",
+                      open ? "more, " : "",
+                      good ? "keep, " : ""),
               WORDS);
       turned = true;
       if (line.isEmpty() && !last) {
@@ -109,7 +119,7 @@ final class Pager {
   }
 
   private String words() {
-    return (open ? "more, " : "") + "change, again or quit";
+    return (open ? "more, " : "") + "change, " + (good ? "keep, " : "") + "again or quit";
   }
 
   private Wish wish(String line) {
@@ -118,6 +128,9 @@ final class Pager {
     }
     if ("change".startsWith(line)) {
       return Wish.CHANGE;
+    }
+    if ("keep".startsWith(line)) {
+      return Wish.KEEP;
     }
     if ("again".startsWith(line)) {
       return Wish.AGAIN;

@@ -4,6 +4,8 @@ import insidelift.engine.consultation.session.Session;
 import insidelift.engine.units.Units;
 import insidelift.shared.Degrees;
 import insidelift.shared.Lever;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.situation.EdgeTemperatures;
@@ -28,15 +30,19 @@ final class SettingsPage {
   private static final List<String> EDGES =
       List.of("edge nearest the seat", "middle", "edge away from the seat");
 
+  private static final String GAUGE = "gauge";
+
   private final Asker asker;
+  private final Vocabulary vocabulary;
   private final Session session;
   private final Units units;
   private final Set<Lever> unmeasured = EnumSet.noneOf(Lever.class);
   private final Map<Lever, List<Double>> typed = new EnumMap<>(Lever.class);
   private final List<Double> degrees = new ArrayList<>();
 
-  SettingsPage(Asker asker, Session session, Units units) {
+  SettingsPage(Asker asker, Session session, Vocabulary vocabulary, Units units) {
     this.asker = asker;
+    this.vocabulary = vocabulary;
     this.session = session;
     this.units = units;
   }
@@ -52,6 +58,23 @@ final class SettingsPage {
     Sides camber = kart.camber().orElse(null);
     Sides caster = kart.caster().orElse(null);
     boolean asked = false;
+    boolean needed =
+        advice.suggestions().stream()
+            .filter(Suggestion::first)
+            .map(Suggestion::lever)
+            .anyMatch(
+                lever ->
+                    (lever == Lever.CAMBER ? kart.camber() : kart.caster()).isEmpty()
+                        && !unmeasured.contains(lever));
+    if (needed) {
+      Optional<Reply> interrupted = gauge();
+      if (interrupted.isPresent()) {
+        return interrupted;
+      }
+    }
+    if (session.situation().answer(GAUGE).filter("none"::equals).isPresent()) {
+      return Optional.empty();
+    }
     for (Suggestion suggestion : advice.suggestions()) {
       Lever lever = suggestion.lever();
       boolean isCamber = lever == Lever.CAMBER;
@@ -84,6 +107,21 @@ final class SettingsPage {
       session.note(kart.with(camber, caster));
     }
     return Optional.empty();
+  }
+
+  /** Asks what there is to measure with, if nobody said. */
+  private Optional<Reply> gauge() throws Left {
+    Question question = vocabulary.question(GAUGE).orElseThrow();
+    if (session.situation().answer(GAUGE).isPresent()
+        || session.situation().declined().contains(GAUGE)) {
+      return Optional.empty();
+    }
+    Reply reply = asker.ask(Choices.of(question, "One more:", List.of()));
+    if (reply instanceof Reply.Chosen chosen) {
+      session.answer(GAUGE, chosen.value());
+      return Optional.empty();
+    }
+    return Optional.of(reply);
   }
 
   /**

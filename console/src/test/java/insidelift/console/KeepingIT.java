@@ -70,6 +70,45 @@ class KeepingIT {
   }
 
   @Test
+  void aGoodSettingIsKeptAsTheKartsOwnSheet() {
+    Kept.in(data, Kept.GOOD);
+    try (Paddock paddock = Paddock.in(data).start()) {
+      new Visitor(paddock).goOnTo(Point.PAGER);
+      assertThat(paddock.screenText()).contains("change, keep, again, quit");
+      paddock.type("keep" + Paddock.ENTER).waitFor("What do you call this kart?");
+      assertThat(paddock.screenText())
+          .contains("Keep it as this kart's own for the dry: camber +0.5");
+      paddock.type("Heron 7" + Paddock.ENTER).waitFor("names lists the names");
+      paddock.type("disc=280" + Paddock.ENTER + Paddock.ENTER).waitFor("tell that too");
+      paddock
+          .type("tow=1" + Paddock.ENTER)
+          .waitFor("is not NAME=VALUE with one of the names camber");
+      paddock.type("toe=0.8" + Paddock.ENTER + "by=Ada" + Paddock.ENTER + Paddock.ENTER);
+      paddock.waitFor("The dry setting of Heron 7 (record 3) is on disk");
+    }
+    assertThat(Launcher.with("sheet", "last").set("INSIDELIFT_DATA", data.toString()).run().out())
+        .contains("camber, degrees         +0.50    +0.50", "0.8 out", "dry: by Ada, date ");
+    assertThat(
+            Launcher.with("sheet", "--kart", "heron 7")
+                .set("INSIDELIFT_DATA", data.toString())
+                .run()
+                .out())
+        .contains("Front-end sheet: Heron 7");
+  }
+
+  @Test
+  void aFaultIsNoSettingToKeep() {
+    Kept.in(data, Kept.GOOD.with("play", "some"));
+    try (Paddock paddock = Paddock.in(data).start()) {
+      new Visitor(paddock).goOnTo(Point.PAGER);
+      assertThat(paddock.screenText()).doesNotContain("keep, again");
+      paddock.type("keep" + Paddock.ENTER);
+      paddock.waitFor("A fault comes first: put it right, then keep a setting.");
+    }
+    assertThat(data.resolve("logbook.jsonl")).doesNotExist();
+  }
+
+  @Test
   void aFileOfAnotherTimeIsNoReasonNotToStart() {
     Launcher.file(data, Kept.FILE, "{\"schema\": 99");
     try (Paddock paddock = Paddock.in(data).start()) {

@@ -41,6 +41,7 @@ class ReadmeIT {
     assertThat(commands().map(line -> line.split(" ", 3)[1]))
         .contains(
             "advise",
+            "sheet",
             "predict",
             "gauge",
             "toe",
@@ -59,6 +60,14 @@ class ReadmeIT {
     assertThat(outcome.err()).isEmpty();
     assertThat(outcome.exit()).isZero();
     assertThat(outcome.out()).isNotBlank();
+  }
+
+  @Test
+  void theSheetOfTheGuideIsWhatIsShown() {
+    Outcome sheet = Launcher.with("sheet", "examples/heron.sheet.json", "--for", "Heron 7").run();
+    String day = "\\d{4}-\\d{2}-\\d{2}\n";
+    assertThat(sheet.out().replaceFirst(day, "DATE\n"))
+        .isEqualTo((String.join("\n", blocks("text").get(0)) + "\n").replaceFirst(day, "DATE\n"));
   }
 
   @Test

@@ -2,12 +2,15 @@ package insidelift.console.page;
 
 import insidelift.shared.Degrees;
 import insidelift.shared.Status;
+import insidelift.shared.advice.Advice.Changeover;
+import insidelift.shared.advice.Advice.Changeover.Job;
 import insidelift.shared.advice.Advice.Kept;
 import insidelift.shared.advice.Advice.Minutes;
 import insidelift.shared.advice.Advice.OtherLever;
 import insidelift.shared.advice.Advice.Suggestion;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.StringJoiner;
 
 /** What the screen and the card say of an advice in the same words. */
@@ -99,6 +102,25 @@ public final class AdviceWords {
     return text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
   }
 
+  /** The whole of a changeover to the kart's own record in one line, with its minutes. */
+  public static Optional<String> restore(Changeover over, Minutes front) {
+    if (over == null || over.sheet() == null) {
+      return Optional.empty();
+    }
+    List<Job> jobs = over.jobs();
+    String rest =
+        jobs.isEmpty() ? "" : ", the rest %d more".formatted(jobs.get(jobs.size() - 1).total());
+    return Optional.of(
+        "%s to this kart's own %s sheet: %s.%s"
+            .formatted(
+                over.condition().equals("dry") ? "Back" : "Over",
+                over.condition(),
+                over.sheet(),
+                front == null
+                    ? ""
+                    : " Front end %d to %d minutes%s.".formatted(front.from(), front.to(), rest)));
+  }
+
   /** What to write down where a kart is good and measured. */
   public static String keep(Kept kept) {
     StringJoiner settings = new StringJoiner(" and ");
@@ -110,7 +132,7 @@ public final class AdviceWords {
       Degrees caster = Degrees.of(kept.caster().left());
       settings.add(own ? "caster " + caster.signed() + " from your neutral" : "caster " + caster);
     }
-    return "Write it down as this kart's own for the %s: %s, both sides."
+    return "Keep it as this kart's own for the %s: %s, both sides."
         .formatted(kept.condition(), settings);
   }
 

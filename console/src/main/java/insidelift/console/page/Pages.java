@@ -19,6 +19,11 @@ public final class Pages {
     return page("card.jte", card);
   }
 
+  /** A kart's front-end sheet as one HTML file. */
+  public String kartSheet(KartSheet sheet) {
+    return page("sheet.jte", sheet);
+  }
+
   /** All notes as one HTML file. */
   public String notes(NotesPage notes) {
     return page("notes.jte", notes);

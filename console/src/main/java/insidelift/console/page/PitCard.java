@@ -15,6 +15,7 @@ import java.util.List;
  * @param headline what the advice comes to
  * @param explained what that means where nothing is changed; else empty
  * @param blocking what has to be put right before any lever is touched
+ * @param leading what is said before the moves
  * @param moves what is changed now, lever by lever
  * @param changeover the rest of a changeover, each job with the minutes it takes with those before
  * @param washers where to turn the kart's own washers, as lines of a table
@@ -39,6 +40,7 @@ public record PitCard(
     String headline,
     String explained,
     List<Check> blocking,
+    List<String> leading,
     List<Move> moves,
     List<String> changeover,
     List<String> washers,
@@ -56,15 +58,6 @@ public record PitCard(
     List<String> wouldHelp,
     List<String> assumed,
     List<String> sources) {
-
-  /** What comes before the moves, if anything does. */
-  public List<String> leading() {
-    return others.stream()
-        .filter(OtherLever::leads)
-        .limit(1)
-        .map(lead -> AdviceWords.first(lead, !moves.isEmpty()))
-        .toList();
-  }
 
   /**
    * A lever that is changed now.

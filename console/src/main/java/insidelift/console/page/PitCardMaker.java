@@ -60,6 +60,7 @@ public final class PitCardMaker {
         AdviceWords.headline(advice.status()),
         advice.status() == Status.NOT_ENOUGH ? AdviceWords.NOTHING_KNOWN : "",
         checks(check -> check.kind() != CheckKind.LOOK),
+        leading(!now.isEmpty()),
         now.stream().map(this::move).toList(),
         advice.changeover() == null
             ? List.of()
@@ -81,6 +82,13 @@ public final class PitCardMaker {
         advice.wouldHelp().stream().map(Advice.Open::ask).toList(),
         advice.assumed(),
         sources());
+  }
+
+  private List<String> leading(boolean moves) {
+    return Stream.concat(
+            advice.lead().stream().map(lead -> AdviceWords.first(lead, moves)),
+            AdviceWords.restore(advice.changeover(), advice.minutes()).stream())
+        .toList();
   }
 
   private List<Suggestion> suggestions(Predicate<Suggestion> which) {

@@ -1,6 +1,7 @@
 package insidelift.console.page;
 
 import insidelift.engine.consultation.advice.Advisor;
+import insidelift.engine.sheet.FrontEndSheet;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.CaseReader;
 import insidelift.shared.situation.Situation;
@@ -8,6 +9,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.List;
 
 /** Pit cards of cases written as JSON with single quotes. */
 final class Cards {
@@ -29,6 +31,18 @@ final class Cards {
           + "'throwMm':2.0,'pivotSpacingMm':60,'anglesDeg':[0,45,90,135,180,225,270,315],"
           + "'now':{'left':{'top':'1','bottom':'1'},'right':{'top':'1','bottom':'1'}}}}}";
 
+  /** A kart whose own record has all that can be told. */
+  static final String OWN =
+      "{'schema':1,'kart':{'camber':{'left':0.5,'right':0.25},'caster':{'left':1,'right':1},"
+          + "'baseline':{'dry':{'camber':{'left':0.5,'right':0.25},'caster':{'left':1,'right':1.25},"
+          + "'toe':{'left':0.8,'right':0.6,'discMm':280},'laden':{'camber':{'left':0,'right':0}},"
+          + "'pressures':'LONG','rear-pressure':'LONG','seat-height':'LONG','front-width':'LONG',"
+          + "'bars':'LONG','struts':'LONG','rear-width':'LONG','hubs':'LONG','front-height':'LONG',"
+          + "'rear-height':'LONG','ballast':'LONG','seat':'LONG','axle':'LONG','noted':{'cold':'LONG',"
+          + "'hot':'LONG','washers':'LONG','by':'LONG','checked-by':'LONG','date':'2026-05-09',"
+          + "'track':'LONG','weather':'LONG'}},'wet':{'camber':{'left':1.5,'right':1.5},"
+          + "'caster':{'left':3,'right':3},'toe':{'left':3,'right':3},'hubs':'LONG','seat':'LONG'}}}}";
+
   static final String FAULT = "{'schema':1,'answers':{'play':'some','water':'wet'}}";
   static final String NOTHING = "{'schema':1,'answers':{}}";
   static final String HOLD =
@@ -45,6 +59,18 @@ final class Cards {
 
   static String page(String json, String subject) {
     return new Pages().pitCard(card(json, subject));
+  }
+
+  /** A front-end sheet whose texts are as long as they may be, and not safe as they stand. */
+  static String sheet(String json, String kart) {
+    String text = "<i>x</i> & " + "a rather long word for it ".repeat(2).substring(0, 48);
+    return new Pages()
+        .kartSheet(
+            KartSheet.of(
+                FrontEndSheet.of(ADVISOR, situation(json.replace("LONG", text))),
+                List.of("hubs", "axle"),
+                kart,
+                DAY));
   }
 
   static Situation situation(String json) {

@@ -32,6 +32,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The pages in a real browser, where the machine has one: nothing runs over the edge, no character
@@ -125,6 +126,8 @@ class PagesInBrowserIT {
     return Stream.concat(
         pages(),
         Stream.of(
+            Arguments.of("sheet", Cards.sheet(Cards.OWN, "Heron <b>7</b> ÄÖÜ")),
+            Arguments.of("empty sheet", Cards.sheet(Cards.NOTHING, "")),
             Arguments.of("notes", new Pages().notes(NotesPage.of(NoteBook.open()))),
             Arguments.of("results", new Pages().results(drilled()))));
   }
@@ -214,6 +217,22 @@ class PagesInBrowserIT {
           .last()
           .isEqualTo("Why");
       assertThat(sheets.get(sheets.size() - 2)).contains("By hand").doesNotContain("Sources");
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {Cards.OWN, Cards.NOTHING})
+  void aSheetHasAFrontAndABack(String json) throws IOException, InterruptedException {
+    assumeTrue(Pdf.readable(), "no pdftotext on this machine");
+    Path file = Files.writeString(folder.resolve("front.html"), Cards.sheet(json, "Heron 7"));
+    for (Map.Entry<String, double[]> paper : PAPERS.entrySet()) {
+      browser.show(file, 1280, 800, true);
+      Path pdf = folder.resolve("front.pdf");
+      Files.write(pdf, browser.print(paper.getValue()[0], paper.getValue()[1]));
+      List<String> sheets = Pdf.pages(pdf);
+      assertThat(sheets).as(paper.getKey()).hasSize(2);
+      assertThat(sheets.get(0)).contains("Read today, by hand").doesNotContain("Dry to wet");
+      assertThat(sheets.get(1)).contains("Dry to wet", "Wet to dry", "By hand");
     }
   }
 

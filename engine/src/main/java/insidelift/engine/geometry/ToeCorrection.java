@@ -28,9 +28,6 @@ record ToeCorrection(
     ToeRods rods)
     implements ToeTask {
 
-  /** On the stand, each wheel, mm over the length that is measured over: provisional. */
-  static final double OUR_START_OUT_MM = 1;
-
   private SideToe now(Side side) {
     return side == Side.LEFT ? left : right;
   }

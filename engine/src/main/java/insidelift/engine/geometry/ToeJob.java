@@ -12,6 +12,9 @@ import java.util.OptionalDouble;
 /** The toe job: how it is measured, and what a reading asks of the tie-rods. */
 public final class ToeJob {
 
+  /** Toe-out of each wheel on the stand where a kart starts in the dry, mm. Provisional. */
+  public static final double OUR_START_OUT_MM = 1;
+
   static final String PLACE = "toeJob";
 
   private final Optional<ToeMethod> method;
@@ -135,7 +138,7 @@ public final class ToeJob {
           fields.placeOf("wanted"),
           "is missing, and our own is in mm: say what is wanted, or discMm");
     }
-    return SideToe.ofMm(ToeCorrection.OUR_START_OUT_MM, over.getAsDouble());
+    return SideToe.ofMm(OUR_START_OUT_MM, over.getAsDouble());
   }
 
   private static ToeSweep sweep(Fields fields, ToeRods rods) {

@@ -3,6 +3,7 @@ package insidelift.engine.logbook;
 /** What one line of the logbook says. */
 public sealed interface Entry
     permits KartEntry,
+        BaselineEntry,
         DriverEntry,
         TrackEntry,
         DayEntry,

@@ -2,6 +2,7 @@ package insidelift.engine.logbook;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import insidelift.shared.situation.BaselineJson;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.JsonPlace;
 import insidelift.shared.situation.Printable;
@@ -9,6 +10,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -18,12 +20,14 @@ final class EntryJson {
 
   private static final Set<String> NAMED = Set.of("name", "answers", "note");
   private static final Set<String> DAY = Set.of("date", "track", "note");
+  private static final Set<String> BASELINE = Set.of("kart", "for", "run", "kept");
   private static final Set<String> CORRECTION = Set.of("of", "kind", "now", "reason");
 
   private static final Map<Class<? extends Entry>, String> KINDS =
       Map.of(
           ReviewEntry.class, "review",
           AttemptEntry.class, "attempt",
+          BaselineEntry.class, "baseline",
           KartEntry.class, "kart",
           DriverEntry.class, "driver",
           TrackEntry.class, "track",
@@ -50,6 +54,8 @@ final class EntryJson {
           object().put("date", day.date().toString()).put("track", day.track()), day.note());
     } else if (entry instanceof RunEntry run) {
       return RunJson.write(run);
+    } else if (entry instanceof BaselineEntry baseline) {
+      return baseline(baseline);
     } else if (entry instanceof ReviewEntry review) {
       return StudyJson.write(review);
     } else if (entry instanceof AttemptEntry attempt) {
@@ -83,6 +89,7 @@ final class EntryJson {
           yield new DayEntry(date(place.need("date")), place.need("track").integer(), text(place));
         }
         case "run" -> RunJson.read(place);
+        case "baseline" -> baseline(place);
         case "review" -> StudyJson.review(place);
         case "attempt" -> StudyJson.attempt(place);
         case "correction" -> correction(place);
@@ -102,6 +109,27 @@ final class EntryJson {
 
   private static ObjectNode note(ObjectNode json, String note) {
     return note.isEmpty() ? json : json.put("note", note);
+  }
+
+  private static ObjectNode baseline(BaselineEntry baseline) {
+    ObjectNode json = object().put("kart", baseline.kart()).put("for", baseline.condition());
+    baseline.run().ifPresent(run -> json.put("run", run));
+    BaselineJson.write(baseline.kept(), json.putObject("kept"));
+    return json;
+  }
+
+  private static BaselineEntry baseline(JsonPlace place) throws CaseProblem {
+    place.object(BASELINE);
+    JsonPlace kept = place.need("kept").object();
+    Set<String> keys = new LinkedHashSet<>();
+    kept.node().fieldNames().forEachRemaining(keys::add);
+    // Its levers are the vocabulary's, which the writer has checked: every other key is one.
+    keys.removeAll(BaselineJson.KEYS);
+    return new BaselineEntry(
+        place.need("kart").integer(),
+        place.need("for").word(),
+        place.at("run").isPresent() ? Optional.of(place.need("run").integer()) : Optional.empty(),
+        BaselineJson.read(kept, keys));
   }
 
   private static ObjectNode correction(Correction correction) {

@@ -26,9 +26,9 @@ public final class LogExport {
   private LogExport() {}
 
   /**
-   * The whole as one JSON object: {@code karts}, {@code drivers}, {@code tracks}, {@code days} and
-   * {@code runs} as they stand, {@code asWritten} every line as it was first written, corrections
-   * among them, and {@code notices} where the file has damage.
+   * The whole as one JSON object: {@code karts}, {@code drivers}, {@code tracks}, {@code days},
+   * {@code runs} and {@code baselines} as they stand, {@code asWritten} every line as it was first
+   * written, corrections among them, and {@code notices} where the file has damage.
    */
   public static String json(Logbook book) {
     ObjectNode all = EntryJson.object().put("schema", SCHEMA);
@@ -37,6 +37,7 @@ public final class LogExport {
     put(all, "tracks", book.tracks());
     put(all, "days", book.days());
     put(all, "runs", book.runs());
+    put(all, "baselines", book.baselines());
     ArrayNode lines = all.putArray("asWritten");
     for (Line line : book.lines()) {
       lines
@@ -90,6 +91,7 @@ public final class LogExport {
     }
     files.put("days.csv", days.toString());
     files.put("runs.csv", runs(book).toString());
+    files.put("baselines.csv", baselines(book).toString());
     files.put("laps.csv", laps(book).toString());
     files.put("advice.csv", advice(book).toString());
     files.put("corrections.csv", corrections(book).toString());
@@ -99,6 +101,21 @@ public final class LogExport {
   private static List<?> named(
       Numbered<?> numbered, String name, Map<String, String> answers, String note) {
     return List.of(numbered.number(), name, words(answers), note, numbered.corrected());
+  }
+
+  private static Csv baselines(Logbook book) {
+    Csv csv = new Csv("baseline", "kart", "for", "run", "kept", "corrected");
+    for (Numbered<BaselineEntry> one : book.baselines()) {
+      csv.row(
+          List.of(
+              one.number(),
+              one.entry().kart(),
+              one.entry().condition(),
+              one.entry().run().map(String::valueOf).orElse(""),
+              EntryJson.write(one.entry()).get("kept").toString(),
+              one.corrected()));
+    }
+    return csv;
   }
 
   private static Csv runs(Logbook book) {

@@ -1,15 +1,18 @@
 package insidelift.engine.logbook;
 
 import insidelift.engine.proof.LapTimes;
+import insidelift.shared.situation.Baseline;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -137,6 +140,25 @@ public final class Logbook {
         driven.stream()
             .filter(run -> run.key().kart() == kart && run.key().driver() == driver)
             .filter(run -> day(run.key().day()).track() == track));
+  }
+
+  /** The good settings of all karts that count, the newest of each kart and condition. */
+  public List<Numbered<BaselineEntry>> baselines() {
+    Map<List<Object>, Numbered<BaselineEntry>> newest = new LinkedHashMap<>();
+    for (Numbered<BaselineEntry> one : records.all(BaselineEntry.class)) {
+      newest.put(List.of(one.entry().kart(), one.entry().condition()), one);
+    }
+    return List.copyOf(newest.values());
+  }
+
+  /** A kart's own good settings, by the condition that they are for. */
+  public Map<String, Baseline> baselines(int kart) {
+    Map<String, Baseline> own = new TreeMap<>();
+    baselines().stream()
+        .map(Numbered::entry)
+        .filter(one -> one.kart() == kart)
+        .forEach(one -> own.put(one.condition(), one.kept()));
+    return own;
   }
 
   /** The run that was written last, if there is one. */

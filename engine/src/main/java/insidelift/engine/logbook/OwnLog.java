@@ -2,9 +2,11 @@ package insidelift.engine.logbook;
 
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
+import insidelift.shared.situation.Baseline;
 import insidelift.shared.situation.Driven;
 import insidelift.shared.situation.FrontEnd;
 import insidelift.shared.situation.Kart;
+import insidelift.shared.situation.KartRecord;
 import insidelift.shared.situation.Sides;
 import insidelift.shared.situation.Situation;
 import java.nio.file.Path;
@@ -57,6 +59,11 @@ public final class OwnLog {
         .map(run -> of(folder, book, run.kart(), run.driver(), book.day(run.day()).track()));
   }
 
+  /** What the log calls the kart, as outside text: not yet safe to print. */
+  public String kartName() {
+    return book.name(kart);
+  }
+
   /** Whose log it is: the kart, the driver and the track, by their names, safe to show. */
   public String about() {
     return "%s with %s at %s"
@@ -78,7 +85,21 @@ public final class OwnLog {
     if (situation.kart().equals(Kart.UNKNOWN)) {
       filled = filled.with(lastKart().orElse(Kart.UNKNOWN));
     }
+    KartRecord past = filled.kart().past();
+    for (Map.Entry<String, Baseline> own : book.baselines(kart).entrySet()) {
+      if (!past.baseline().containsKey(own.getKey())) {
+        past = past.keeping(own.getKey(), known(own.getValue(), vocabulary));
+      }
+    }
+    filled = filled.with(filled.kart().with(past));
     return learning && situation.history().isEmpty() ? filled.after(history()) : filled;
+  }
+
+  /** A setting without the levers that the vocabulary does not know. */
+  private static Baseline known(Baseline kept, Vocabulary vocabulary) {
+    Map<String, String> levers = new LinkedHashMap<>(kept.levers());
+    levers.keySet().removeIf(lever -> vocabulary.lever(lever).isEmpty());
+    return new Baseline(kept.stand(), kept.laden(), levers, kept.noted());
   }
 
   /** The runs before the last one on its day, as the clock has proved them. */
@@ -135,6 +156,15 @@ public final class OwnLog {
       int run = runs().get(runs().size() - 1).number();
       say(lines, "The set-up is that of run " + run + ".");
     }
+    book.baselines().stream()
+        .filter(own -> own.entry().kart() == kart)
+        .filter(own -> !situation.kart().past().baseline().containsKey(own.entry().condition()))
+        .forEach(
+            own ->
+                say(
+                    lines,
+                    "This kart's own setting for the %s is record %d."
+                        .formatted(own.entry().condition(), own.number())));
     if (!learning) {
       lines.add("Learning from the log is switched off.");
     }

@@ -145,6 +145,10 @@ final class Records {
       RunKey run = held.run().get();
       return run.day() == number || run.kart() == number || run.driver() == number;
     }
+    if (held.kind() == BaselineEntry.class) {
+      BaselineEntry baseline = baseline(held);
+      return baseline.kart() == number || baseline.run().filter(run -> run == number).isPresent();
+    }
     return held.kind() == DayEntry.class && day(held).track() == number;
   }
 
@@ -154,6 +158,11 @@ final class Records {
       return reference(run.day(), DayEntry.class)
           .or(() -> reference(run.kart(), KartEntry.class))
           .or(() -> reference(run.driver(), DriverEntry.class));
+    }
+    if (held.kind() == BaselineEntry.class) {
+      BaselineEntry baseline = baseline(held);
+      return reference(baseline.kart(), KartEntry.class)
+          .or(() -> baseline.run().flatMap(run -> reference(run, RunEntry.class)));
     }
     return held.kind() == DayEntry.class
         ? reference(day(held).track(), TrackEntry.class)
@@ -191,7 +200,9 @@ final class Records {
 
   /** Whether the like of an entry may be there any number of times. */
   private static boolean again(Held held) {
-    return held.kind() == ReviewEntry.class || held.kind() == AttemptEntry.class;
+    return held.kind() == ReviewEntry.class
+        || held.kind() == AttemptEntry.class
+        || held.kind() == BaselineEntry.class;
   }
 
   private static List<?> key(Held held) {
@@ -216,6 +227,10 @@ final class Records {
   /** Days are never read late. */
   private static DayEntry day(Held held) {
     return (DayEntry) held.entry().orElseThrow();
+  }
+
+  private static BaselineEntry baseline(Held held) {
+    return (BaselineEntry) held.entry().orElseThrow();
   }
 
   static String name(Entry entry) {

@@ -58,6 +58,12 @@ public final class WrittenText {
           + Plain.line(book.name(day.get().track()))
           + ",";
     }
+    Optional<BaselineEntry> baseline = book.entry(number, BaselineEntry.class);
+    if (baseline.isPresent()) {
+      return "The %s setting of %s (record %d)"
+          .formatted(
+              baseline.get().condition(), Plain.line(book.name(baseline.get().kart())), number);
+    }
     String kind = EntryJson.kind(book.entry(number, Entry.class).orElseThrow().getClass());
     return "The " + kind + " " + Plain.line(book.name(number)) + " (record " + number + ")";
   }

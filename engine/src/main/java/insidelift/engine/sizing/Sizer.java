@@ -27,6 +27,23 @@ public final class Sizer {
     return move(lever, wanted, End.ALREADY_THERE);
   }
 
+  /** The move back to how this kart was read once, each side exactly as it was. */
+  public Sized back(Lever lever, FrontEnd read) {
+    Degrees middle = at(read, lever).orElseThrow();
+    Degrees way = middle.minus(present(lever));
+    if (Sizes.LEAST_MOVE.exceeds(way.size())) {
+      return stay(lever, End.ALREADY_THERE);
+    }
+    Sides sides = (lever == Lever.CAMBER ? read.camber() : read.caster()).orElseThrow();
+    Degrees zero = shown(lever, middle).left().minus(sides.middle());
+    return new Sized(
+        way.value() > 0 ? Direction.MORE : Direction.LESS,
+        way.size(),
+        Math.round(way.size().value() / step(lever).value() * 10) / 10.0,
+        new Sides(sides.left().plus(zero), sides.right().plus(zero)),
+        End.NONE);
+  }
+
   /** The move by so much, for a lever of which nobody knows where it stands. */
   public Sized by(Lever lever, Degrees way) {
     return move(lever, present(lever).plus(way), End.ALREADY_THERE);

@@ -65,6 +65,7 @@ class LogExportTest {
             "tracks.csv",
             "days.csv",
             "runs.csv",
+            "baselines.csv",
             "laps.csv",
             "advice.csv",
             "corrections.csv");

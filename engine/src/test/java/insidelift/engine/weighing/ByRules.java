@@ -7,6 +7,7 @@ import insidelift.rules.fact.Step;
 import insidelift.shared.Degrees;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.situation.Baseline;
+import insidelift.shared.situation.Baseline.Measured;
 import insidelift.shared.situation.Driven;
 import insidelift.shared.situation.Eccentrics;
 import insidelift.shared.situation.FrontEnd;
@@ -49,7 +50,13 @@ final class ByRules implements Crew {
         .baseline()
         .forEach(
             (condition, stand) ->
-                baseline.put(condition, new Baseline(front(stand), Optional.empty())));
+                baseline.put(
+                    condition,
+                    new Baseline(
+                        new Measured(front(stand), Optional.empty()),
+                        Measured.UNKNOWN,
+                        Map.of(),
+                        Map.of())));
     FrontEnd now = front(report.stand());
     Kart kart =
         new Kart(

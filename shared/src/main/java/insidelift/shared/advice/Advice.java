@@ -70,12 +70,14 @@ public record Advice(
    * What is changed over beside camber and caster.
    *
    * @param condition the condition it is changed over to: {@code dry} or {@code wet}
+   * @param sheet how the front end stands by the kart's own record for it; left out without one
    * @param jobs the jobs, the quickest first
    * @param steps how to go about it
    * @param cautions what to beware of
    */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Changeover(
-      String condition, List<Job> jobs, List<String> steps, List<String> cautions) {
+      String condition, String sheet, List<Job> jobs, List<String> steps, List<String> cautions) {
 
     /**
      * One job.

@@ -55,6 +55,9 @@ public final class AdviceJson {
     if (advice.changeover() != null) {
       out.writeObjectFieldStart("changeover");
       out.writeStringField("condition", advice.changeover().condition());
+      if (advice.changeover().sheet() != null) {
+        out.writeStringField("sheet", advice.changeover().sheet());
+      }
       list("jobs", advice.changeover().jobs(), this::job);
       texts("steps", advice.changeover().steps());
       texts("cautions", advice.changeover().cautions());

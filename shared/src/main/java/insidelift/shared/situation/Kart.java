@@ -58,16 +58,14 @@ public record Kart(
         past);
   }
 
+  /** The same kart with another past. */
+  public Kart with(KartRecord known) {
+    return new Kart(camber, caster, absolute, neutral, eccentrics, geometry, known);
+  }
+
   /** The same kart after a change, before which its front end stood so. */
   public Kart after(FrontEnd before) {
-    return new Kart(
-        camber,
-        caster,
-        absolute,
-        neutral,
-        eccentrics,
-        geometry,
-        new KartRecord(Optional.of(before), past.baseline(), past.levers()));
+    return with(new KartRecord(Optional.of(before), past.baseline(), past.levers()));
   }
 
   /** How its front end stands now. */

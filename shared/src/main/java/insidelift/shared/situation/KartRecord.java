@@ -28,4 +28,11 @@ public record KartRecord(
     baseline = Collections.unmodifiableMap(new TreeMap<>(baseline));
     levers = Collections.unmodifiableMap(new TreeMap<>(levers));
   }
+
+  /** The same with its own good setting for a condition. */
+  public KartRecord keeping(String condition, Baseline kept) {
+    Map<String, Baseline> all = new TreeMap<>(baseline);
+    all.put(condition, kept);
+    return new KartRecord(before, all, levers);
+  }
 }

@@ -25,9 +25,6 @@ final class PastReader {
   private static final Set<String> CONDITIONS = Set.of("dry", "wet");
   private static final Set<String> FRONT = Set.of("camber", "caster");
 
-  /** Toe beyond this is a typing error: ten times what a dry track is driven with. */
-  private static final double TOE_MAX = 20;
-
   private final Vocabulary vocabulary;
 
   PastReader(Vocabulary vocabulary) {
@@ -41,7 +38,7 @@ final class PastReader {
       JsonPlace conditions = kart.need("baseline").object(CONDITIONS);
       for (Iterator<String> names = conditions.node().fieldNames(); names.hasNext(); ) {
         String condition = names.next();
-        baseline.put(condition, baseline(conditions.need(condition)));
+        baseline.put(condition, BaselineJson.read(conditions.need(condition), levers()));
       }
     }
     return new KartRecord(
@@ -50,6 +47,13 @@ final class PastReader {
             : Optional.empty(),
         baseline,
         levers(kart.at("levers")));
+  }
+
+  private Set<String> levers() {
+    return vocabulary.levers().stream()
+        .filter(word -> word.most() != null)
+        .map(LeverWord::id)
+        .collect(Collectors.toSet());
   }
 
   private Map<String, String> levers(Optional<JsonPlace> place) throws CaseProblem {
@@ -68,22 +72,6 @@ final class PastReader {
       }
     }
     return standing;
-  }
-
-  private static Baseline baseline(JsonPlace place) throws CaseProblem {
-    Set<String> keys = new LinkedHashSet<>(FRONT);
-    keys.add("toe");
-    place.object(keys);
-    Optional<Baseline.Toe> toe = Optional.empty();
-    if (place.at("toe").isPresent()) {
-      JsonPlace sides = place.need("toe").object(FrontEndReader.SIDES);
-      toe = Optional.of(new Baseline.Toe(toe(sides.need("left")), toe(sides.need("right"))));
-    }
-    return new Baseline(FrontEndReader.read(place), toe);
-  }
-
-  private static double toe(JsonPlace place) throws CaseProblem {
-    return place.number(-TOE_MAX, TOE_MAX, "mm");
   }
 
   private static String oneOf(JsonPlace place, List<String> words) throws CaseProblem {

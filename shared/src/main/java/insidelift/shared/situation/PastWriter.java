@@ -28,17 +28,7 @@ final class PastWriter {
     if (!past.baseline().isEmpty()) {
       ObjectNode conditions = kart.putObject("baseline");
       past.baseline()
-          .forEach(
-              (condition, kept) -> {
-                ObjectNode node = conditions.putObject(condition);
-                front(kept.front(), node);
-                kept.toe()
-                    .ifPresent(
-                        toe ->
-                            node.putObject("toe")
-                                .put("left", toe.left())
-                                .put("right", toe.right()));
-              });
+          .forEach((condition, kept) -> BaselineJson.write(kept, conditions.putObject(condition)));
     }
     levers(past.levers(), kart);
   }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import insidelift.shared.Degrees;
 import insidelift.shared.Vocabulary;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What a case file may tell of before, and the sentence that answers everything else. */
@@ -45,7 +47,64 @@ class PastReaderTest {
             .get("dry");
 
     assertThat(dry.front().camber()).contains(Sides.both(Degrees.of(0.5)));
-    assertThat(dry.toe()).contains(new Baseline.Toe(20, -20));
+    assertThat(dry.toe()).contains(new Baseline.Toe(20, -20, Optional.empty()));
+  }
+
+  @Test
+  void aBaselineTellsWhatTheDriverAboardAdds() throws Exception {
+    Baseline dry =
+        read("\"kart\": {\"baseline\": {\"dry\": {\"camber\": {\"left\": 0.5, \"right\": 0.5},"
+                + " \"toe\": {\"left\": 1, \"right\": 1.5}, \"laden\": {\"camber\": {\"left\": -0.25,"
+                + " \"right\": -0.25}, \"toe\": {\"left\": 0.5, \"right\": 0.5}}}}}")
+            .kart()
+            .past()
+            .baseline()
+            .get("dry");
+
+    assertThat(dry.camberOffset()).contains(Degrees.of(-0.75));
+    assertThat(dry.casterOffset()).isEmpty();
+    assertThat(dry.toeOffset()).contains(-0.75);
+  }
+
+  @Test
+  void toeReadOverAnotherDiscIsNotCompared() {
+    Baseline.Measured stand =
+        new Baseline.Measured(
+            FrontEnd.UNKNOWN, Optional.of(new Baseline.Toe(1, 1, Optional.of(280.0))));
+    Baseline.Measured laden =
+        new Baseline.Measured(
+            FrontEnd.UNKNOWN, Optional.of(new Baseline.Toe(1, 1, Optional.of(250.0))));
+
+    assertThat(new Baseline(stand, laden, Map.of(), Map.of()).toeOffset()).isEmpty();
+    assertThat(new Baseline(stand, stand, Map.of(), Map.of()).toeOffset()).contains(0.0);
+  }
+
+  @Test
+  void whatABaselineDoesNotTellIsAsItWasBefore() throws Exception {
+    Baseline before =
+        read("\"kart\": {\"baseline\": {\"dry\": {\"caster\": {\"left\": 12, \"right\": 12,"
+                + " \"reference\": \"absolute\", \"neutral\": 11}, \"hubs\": \"long\","
+                + " \"noted\": {\"by\": \"Ada\", \"track\": \"Larkmoor Bowl\"}}}}")
+            .kart()
+            .past()
+            .baseline()
+            .get("dry");
+    Baseline now =
+        new Baseline(
+            new Baseline.Measured(
+                FrontEnd.UNKNOWN, Optional.of(new Baseline.Toe(1, 1, Optional.empty()))),
+            Baseline.Measured.UNKNOWN,
+            Map.of("hubs", "short"),
+            Map.of("by", "Mira"));
+
+    Baseline all = now.or(before);
+
+    assertThat(all.front()).isEqualTo(before.front());
+    assertThat(all.toe()).isEqualTo(now.toe());
+    assertThat(all.levers()).containsExactly(Map.entry("hubs", "short"));
+    assertThat(all.noted())
+        .containsExactlyInAnyOrderEntriesOf(Map.of("by", "Mira", "track", "Larkmoor Bowl"));
+    assertThat(Baseline.UNKNOWN.or(before)).isEqualTo(before);
   }
 
   @Test
@@ -55,8 +114,7 @@ class PastReaderTest {
                 .kart()
                 .past()
                 .levers())
-        .containsOnly(
-            java.util.Map.entry("front-width", "widest"), java.util.Map.entry("hubs", "fixed"));
+        .containsOnly(Map.entry("front-width", "widest"), Map.entry("hubs", "fixed"));
     refused(
         "\"kart\": {\"levers\": {\"front-width\": \"wide\"}}",
         "kart.levers.front-width: \"wide\" is not one of widest, narrowest, fixed");
@@ -110,6 +168,22 @@ class PastReaderTest {
         "\"kart\": {\"baseline\": {\"dry\": {\"toe\": {\"left\": 20.5, \"right\": 0}}}}",
         "kart.baseline.dry.toe.left: 20.5 is outside -20 to 20 mm");
     refused(
+        "\"kart\": {\"baseline\": {\"dry\": {\"hubs\": \" \"}}}",
+        "kart.baseline.dry.hubs: a word is missing; leave the key out where nothing is known");
+    refused(
+        "\"kart\": {\"baseline\": {\"dry\": {\"hubs\": \"" + "x".repeat(61) + "\"}}}",
+        "kart.baseline.dry.hubs: 61 characters are too many; the most is 60");
+    refused(
+        "\"kart\": {\"baseline\": {\"dry\": {\"noted\": {\"colour\": \"red\"}}}}",
+        "kart.baseline.dry.noted: \"colour\" is not a key here; the keys are by, checked-by, cold,"
+            + " date, hot, track, washers, weather");
+    refused(
+        "\"kart\": {\"baseline\": {\"dry\": {\"laden\": {\"hubs\": \"long\"}}}}",
+        "kart.baseline.dry.laden: \"hubs\" is not a key here; the keys are camber, caster, toe");
+    refused(
+        "\"kart\": {\"baseline\": {\"dry\": {\"toe\": {\"left\": 1, \"right\": 1, \"discMm\": 99}}}}",
+        "kart.baseline.dry.toe.discMm: 99 is outside 100 to 600 mm");
+    refused(
         "\"kart\": {\"before\": {\"toe\": {}}}",
         "kart.before: \"toe\" is not a key here; the keys are camber, caster");
   }
@@ -122,7 +196,9 @@ class PastReaderTest {
                 + " \"before\": {\"camber\": {\"left\": 0.5, \"right\": 0.5}, \"caster\": {\"left\":"
                 + " 12, \"right\": 12, \"reference\": \"absolute\", \"neutral\": 11}},"
                 + " \"baseline\": {\"wet\": {\"caster\": {\"left\": 2, \"right\": 2}, \"toe\":"
-                + " {\"left\": 3, \"right\": 3}}}, \"levers\": {\"hubs\": \"longest\"}}, \"history\": ["
+                + " {\"left\": 3, \"right\": 3, \"discMm\": 280}, \"laden\": {\"toe\": {\"left\": 2,"
+                + " \"right\": 2}}, \"front-width\": \"two spacers a side\", \"noted\": {\"by\": \"Ada\"}}},"
+                + " \"levers\": {\"hubs\": \"longest\"}}, \"history\": ["
                 + RUN
                 + ", {\"changed\": \"other\", \"effect\": \"same\", \"undo\": true}]");
 

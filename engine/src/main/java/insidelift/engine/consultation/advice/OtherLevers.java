@@ -17,7 +17,10 @@ import insidelift.shared.Vocabulary.FindingWord;
 import insidelift.shared.Vocabulary.LeverWord;
 import insidelift.shared.advice.Advice.Changeover;
 import insidelift.shared.advice.Advice.OtherLever;
+import insidelift.shared.situation.Baseline;
+import insidelift.shared.situation.Baseline.Toe;
 import insidelift.shared.situation.KartRecord;
+import insidelift.shared.situation.Sides;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -81,6 +84,8 @@ final class OtherLevers {
     }
     String condition = kit.get(0).condition();
     Note note = notes.note(kit.get(0).by().note());
+    Baseline own =
+        decided.situation().kart().past().baseline().getOrDefault(condition, Baseline.UNKNOWN);
     List<Changeover.Job> jobs = new ArrayList<>();
     int total = 0;
     for (String lever :
@@ -97,13 +102,53 @@ final class OtherLevers {
       jobs.add(
           new Changeover.Job(
               lever,
-              condition.equals("wet") ? word.wet() : word.dry(),
+              recorded(lever, own)
+                  .map(words -> capitalized(lever) + ": " + words + ", as on its own sheet")
+                  .orElse(condition.equals("wet") ? word.wet() : word.dry()),
               minutes,
               total,
               word.who()));
     }
     return Optional.of(
-        new Changeover(condition, jobs, note.section("Steps"), note.section("Caution")));
+        new Changeover(
+            condition, sheet(own), jobs, note.section("Steps"), note.section("Caution")));
+  }
+
+  /** How a lever stands by the kart's own record, in words. */
+  private static Optional<String> recorded(String lever, Baseline own) {
+    return switch (lever) {
+      case "toe" -> own.toe().map(Toe::words);
+      case "pressures" ->
+          Optional.ofNullable(own.levers().get(lever))
+              .or(() -> Optional.ofNullable(own.noted().get("cold")).map(cold -> cold + " cold"));
+      default -> Optional.ofNullable(own.levers().get(lever));
+    };
+  }
+
+  private static String capitalized(String lever) {
+    return Character.toUpperCase(lever.charAt(0)) + lever.substring(1).replace('-', ' ');
+  }
+
+  /** The front end of the kart's own record, in one line; null where it has none. */
+  private static String sheet(Baseline own) {
+    List<String> front = new ArrayList<>();
+    own.front().camber().ifPresent(camber -> front.add("camber " + sides(camber)));
+    own.front()
+        .caster()
+        .ifPresent(
+            caster ->
+                front.add(
+                    "caster "
+                        + sides(caster)
+                        + (own.front().absolute() ? " absolute" : " from neutral")));
+    own.toe().ifPresent(toe -> front.add("toe " + toe.words()));
+    return front.isEmpty() ? null : String.join(", ", front);
+  }
+
+  private static String sides(Sides sides) {
+    return sides.left().equals(sides.right())
+        ? sides.left().signed()
+        : sides.left().signed() + " left, " + sides.right().signed() + " right";
   }
 
   /** Whether a lever can be moved on this kart, or stands at an end at most. */

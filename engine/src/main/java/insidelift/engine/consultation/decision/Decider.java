@@ -20,6 +20,8 @@ import insidelift.shared.Lever;
 import insidelift.shared.Named;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary;
+import insidelift.shared.situation.FrontEnd;
+import insidelift.shared.situation.KartRecord;
 import insidelift.shared.situation.Situation;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -66,10 +68,12 @@ public record Decider(Vocabulary vocabulary, RuleBase rules) {
   private static final class Levers {
 
     private final Sizer sizer;
+    private final KartRecord past;
     private final Reasoned reasoned;
 
     Levers(Situation situation, Reasoned reasoned) {
       this.sizer = new Sizer(situation.kart());
+      this.past = situation.kart().past();
       this.reasoned = reasoned;
     }
 
@@ -104,15 +108,30 @@ public record Decider(Vocabulary vocabulary, RuleBase rules) {
       Sized sized =
           step.to() == null
               ? sizer.one(lever, way)
-              : sizer.read(lever)
-                  ? sizer.to(lever, degrees(lever, step.to()))
-                  : sizer.by(lever, degrees(lever, step.to() - step.from()));
+              : !sizer.read(lever)
+                  ? sizer.by(lever, degrees(lever, step.to() - step.from()))
+                  : reading(step)
+                      .map(read -> sizer.back(lever, read))
+                      .orElseGet(() -> sizer.to(lever, degrees(lever, step.to())));
       return switch (step.by()) {
         case "start" -> new Verdict(lever, Kind.TARGET, sized, true, starts(lever), List.of(), 0);
         case "baseline" ->
             new Verdict(lever, Kind.RESTORE, sized, true, List.of(chosen()), List.of(), 0);
         case "one" -> weighed(lever, way, sized, true);
         default -> new Verdict(lever, Kind.UNDO, sized, true, List.of(chosen()), List.of(), 0);
+      };
+    }
+
+    /** The reading of this kart that a step goes back to; empty where it goes to a start. */
+    private Optional<FrontEnd> reading(Step step) {
+      return switch (step.by()) {
+        case "before" -> past.before();
+        case "baseline" ->
+            reasoned
+                .all(Track.class)
+                .findFirst()
+                .map(track -> past.baseline().get(track.condition()).front());
+        default -> Optional.empty();
       };
     }
 

@@ -1,0 +1,110 @@
+package insidelift.console;
+
+import insidelift.engine.consultation.session.SavedConsultation;
+import insidelift.engine.logbook.KartEntry;
+import insidelift.engine.logbook.Logbook;
+import insidelift.engine.logbook.LogbookProblem;
+import insidelift.engine.logbook.Numbered;
+import insidelift.engine.logbook.RunEntry;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.situation.Baseline;
+import insidelift.shared.situation.CaseProblem;
+import insidelift.shared.situation.CaseReader;
+import insidelift.shared.situation.KartRecord;
+import insidelift.shared.situation.Printable;
+import insidelift.shared.situation.Situation;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Where a situation comes from, named the same way by every verb: a case file, {@code -} for
+ * standard input, {@code last} for the last finished consultation, {@code run:12} or {@code
+ * run:last} for a run of the logbook.
+ */
+record CaseSource(String name) {
+
+  static final String LAST = "last";
+
+  private static final String RUN = "run:";
+
+  /** Where the user's own files are. */
+  interface Folder {
+    Path find() throws LogbookProblem;
+  }
+
+  /**
+   * What was found.
+   *
+   * @param situation the situation, with the kart's own sheet where the logbook has one
+   * @param kart the kart's name, driver and day, in the user's own words; empty where nobody said
+   */
+  record Found(Situation situation, String kart, String subject) {}
+
+  /** How messages call it. */
+  String shown() {
+    return switch (name) {
+      case LAST -> "the last consultation";
+      case "-" -> "standard input";
+      default -> Printable.shown(name, 200);
+    };
+  }
+
+  /**
+   * Reads it.
+   *
+   * @throws CaseProblem if it is no situation, in the words that stand behind its name
+   */
+  Found read(Vocabulary vocabulary, Folder folder) throws CaseProblem, LogbookProblem {
+    if (name.equals(LAST)) {
+      return new Found(
+          new SavedConsultation(folder.find(), vocabulary)
+              .finished()
+              .orElseThrow(
+                  () -> new CaseProblem("there is none yet; start \"insidelift\" and finish one")),
+          "",
+          "");
+    }
+    if (name.matches(RUN + "(?:\\d{1,9}|last)")) {
+      return logged(Logbook.read(folder.find()), name.substring(RUN.length()));
+    }
+    return new Found(InputFile.read(name, in -> new CaseReader(vocabulary).read(in)), "", "");
+  }
+
+  private static Found logged(Logbook book, String number) throws CaseProblem {
+    RunEntry run =
+        (number.equals(LAST) ? book.lastWritten() : book.run(Integer.parseInt(number)))
+            .map(Numbered::entry)
+            .orElseThrow(() -> new CaseProblem("the logbook has no such run"));
+    return new Found(
+        own(book, run.kart(), run.situation()),
+        book.name(run.kart()),
+        "%s, %s, %s"
+            .formatted(book.name(run.driver()), book.name(run.kart()), book.day(run.day()).date()));
+  }
+
+  /** A kart of the logbook as it stood when it was last driven. */
+  static Found kart(Logbook book, int kart) {
+    Situation last = Situation.UNKNOWN;
+    for (Numbered<RunEntry> run : book.runs()) {
+      last = run.entry().kart() == kart ? run.entry().situation() : last;
+    }
+    return new Found(own(book, kart, last), book.name(kart), book.name(kart));
+  }
+
+  /** A situation with what the logbook knows of its kart. */
+  private static Situation own(Logbook book, int kart, Situation situation) {
+    Map<String, String> always =
+        new LinkedHashMap<>(book.entry(kart, KartEntry.class).orElseThrow().answers());
+    always.keySet().removeAll(situation.answers().keySet());
+    KartRecord past = situation.kart().past();
+    for (Map.Entry<String, Baseline> one : book.baselines(kart).entrySet()) {
+      past = past.keeping(one.getKey(), one.getValue());
+    }
+    Situation known = situation.with(situation.kart().with(past));
+    for (Map.Entry<String, String> answer : always.entrySet()) {
+      known = known.with(answer.getKey(), answer.getValue());
+    }
+    return known;
+  }
+}
