@@ -29,7 +29,7 @@ class VocabularyTest {
           entry("rubber", "dusty normal rubbered"),
           entry("power", "low mid high"),
           entry("driver-strength", "limited average strong"),
-          entry("steering-weight", "light fine heavy"),
+          entry("steering-weight", "light fine heavy vague darty"),
           entry("turn-in", PHASES),
           entry("mid-corner", PHASES),
           entry("exit", PHASES),
@@ -75,12 +75,13 @@ class VocabularyTest {
           entry("toe-now", "in-range out-of-range not-measured"),
           entry("first-trouble", "one-only slides-then-pushes pushes-then-snaps"),
           entry("braking", "off on locks"),
-          entry("grip-overall", "one-end slides-everywhere stuck-everywhere"),
+          entry("grip-overall", "one-end slides-everywhere stuck-everywhere floats"),
           entry("hop-when", "correcting throttle bumps whole-corner"),
           entry("driver-state", "calm uneasy frightened"),
           entry("no-response", "no yes"),
           entry("rear-wear", "even coned"),
           entry("line", "clean corrects holds-lock"),
+          entry("gauge", "none simple laser"),
           entry("rear-room", "room at-limit"),
           entry("air", "alike colder hotter"),
           entry("time-left", "short tight enough"));
@@ -169,7 +170,7 @@ class VocabularyTest {
     try (Stream<Path> terms = Files.list(Path.of("..", "knowledge-notes", "terms"))) {
       assertThat(terms.map(file -> file.getFileName().toString().replace(".md", "")))
           .containsExactlyInAnyOrderElementsOf(
-              Stream.concat(asked.stream(), Stream.of("powerKw")).toList());
+              Stream.concat(asked.stream(), Stream.of("powerKw", "toe-words")).toList());
     }
   }
 
@@ -217,6 +218,9 @@ class VocabularyTest {
             "tiring: yes",
             "grip-overall: slides-everywhere",
             "grip-overall: stuck-everywhere",
+            "grip-overall: floats",
+            "steering-weight: vague",
+            "steering-weight: darty",
             "rear-wear: coned",
             "front-wear: feathered",
             "front-wear: inner-edge",
@@ -277,7 +281,9 @@ class VocabularyTest {
             "cold-day",
             "hot-day",
             "grows",
-            "rear-coned");
+            "rear-coned",
+            "vague",
+            "darty");
     assertThat(vocabulary.finding("heavy")).isPresent();
     assertThat(vocabulary.finding("tired")).isEmpty();
   }
