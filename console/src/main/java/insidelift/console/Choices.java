@@ -40,7 +40,6 @@ record Choices(
       Set.of(
           Vocabulary.UNKNOWN,
           "u",
-          "0",
           "i do not know",
           "i don't know",
           "don't know",
@@ -98,7 +97,7 @@ record Choices(
       return new Reply.Unclear(
           range.isPresent()
               ? "Type a number, " + range.get().words() + "."
-              : "Type a number or the first letters.");
+              : "Nothing is chosen yet: type a number or the first letters, then Enter.");
     }
     Optional<Reply> command = command(said);
     if (command.isPresent()) {
@@ -118,10 +117,7 @@ record Choices(
 
   private Optional<Reply> command(String said) {
     if (nothing.isPresent() && UNKNOWN.contains(said)) {
-      // In a number's range, 0 is a number like any other.
-      return said.equals("0") && range.isPresent()
-          ? Optional.empty()
-          : Optional.of(new Reply.Chosen(Vocabulary.UNKNOWN));
+      return Optional.of(new Reply.Chosen(Vocabulary.UNKNOWN));
     }
     if (said.length() == 1 && !fitting(said).isEmpty()) {
       // The first letter of a choice means that choice; the command has its whole word.
@@ -129,7 +125,8 @@ record Choices(
     }
     return switch (said) {
       case "?" -> explained ? Optional.of(new Reply.Explain()) : Optional.empty();
-      case "back", "b" -> Optional.of(new Reply.Back());
+      case "back", "b", "undo" -> Optional.of(new Reply.Back());
+      case "quit" -> Optional.of(new Reply.Quit());
       case "review", "r" -> Optional.of(new Reply.Review());
       case "help", "h" -> Optional.of(new Reply.Help());
       default -> Optional.empty();
@@ -142,12 +139,14 @@ record Choices(
   }
 
   private Reply choice(String said) {
-    if (said.chars().allMatch(Character::isDigit) && said.length() < 4) {
+    if (numbers(said)) {
       int number = Integer.parseInt(said);
       if (number >= 1 && number <= choices.size()) {
         return new Reply.Chosen(choices.get(number - 1).id());
       }
-      return new Reply.Unclear("There are choices 1 to " + choices.size() + ".");
+      return new Reply.Unclear(
+          "There are choices 1 to %d%s."
+              .formatted(choices.size(), nothing.isEmpty() ? "" : "; u means not known"));
     }
     List<Choice> meant = fitting(said);
     if (meant.size() == 1) {
@@ -163,6 +162,11 @@ record Choices(
             + (meant.isEmpty()
                 ? " is none of the choices. Type a number or the first letters."
                 : " fits more than one choice. Type a little more."));
+  }
+
+  /** Whether what is typed is the number of a choice, and not a number to be told. */
+  boolean numbers(String said) {
+    return range.isEmpty() && said.matches("\\d{1,3}");
   }
 
   /** The choices whose word or words begin like that. */

@@ -56,7 +56,7 @@ final class Consultation {
     this.preparation = new Preparation(loader, folder);
     screen.whenWaiting(preparation::begin);
     this.session = new Session(preparation::advisor);
-    this.talk = new Talk(screen, session, vocabulary);
+    this.talk = new Talk(screen, session, vocabulary, loader.notes());
     this.asker = new Answering(Asker.on(screen), screen, talk, vocabulary, loader.notes());
     this.saved = new SavedConsultation(folder, vocabulary);
     this.opening = new Opening(screen, session, saved, vocabulary);
@@ -145,8 +145,10 @@ final class Consultation {
       boolean more = !blocked() && !session.open().isEmpty();
       boolean good = session.status() == Status.HOLD;
       Pager.Wish wish = new Pager(screen, more, good, talk).show(advice());
-      while (wish == Pager.Wish.KEEP) {
-        sheet.ask(kart);
+      while (wish == Pager.Wish.KEEP || (wish == Pager.Wish.AGAIN && !anew())) {
+        if (wish == Pager.Wish.KEEP) {
+          sheet.ask(kart);
+        }
         wish = new Pager(screen, more, good, talk).show(advice());
       }
       if (wish == Pager.Wish.DONE) {
@@ -165,6 +167,15 @@ final class Consultation {
         review();
       }
     }
+  }
+
+  /**
+   * Whether everything is to be asked anew: one letter typed too much must not cost the answers.
+   */
+  private boolean anew() throws Left {
+    String line =
+        screen.ask("Begin anew, with no answers? Type y, or Enter to stay:", List.of("y"));
+    return line.equals("y") || line.equals("yes");
   }
 
   private List<AdviceText.Part> advice() {
@@ -207,7 +218,8 @@ final class Consultation {
         } else if (reviewed) {
           return;
         } else {
-          reviewed = review();
+          review();
+          reviewed = true;
         }
       }
     }
@@ -296,8 +308,15 @@ final class Consultation {
     }
   }
 
+  /** Shows the answers until they are found right. */
+  private void review() throws Left {
+    while (!reviewed()) {
+      keep();
+    }
+  }
+
   /** Whether the answers were found right. */
-  private boolean review() throws Left {
+  private boolean reviewed() throws Left {
     ReviewPage.Wish wish = new ReviewPage(screen, session, vocabulary, settings, talk).ask();
     if (wish instanceof ReviewPage.Wish.Safety) {
       safety();

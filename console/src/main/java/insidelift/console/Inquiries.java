@@ -1,7 +1,9 @@
 package insidelift.console;
 
+import insidelift.console.NotesCommand.NoteText;
 import insidelift.engine.consultation.explanation.Explanation;
 import insidelift.engine.consultation.session.Session;
+import insidelift.engine.notes.NoteBook;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.Vocabulary;
@@ -16,20 +18,24 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * What the user may ask the program in return, at any prompt: {@code why}, {@code how}, {@code why
- * not}, {@code rule} and {@code what if}. Nothing that is asked changes what is known.
+ * not}, {@code rule}, {@code what if} and {@code what is}. Nothing that is asked changes what is
+ * known.
  */
 final class Inquiries {
 
   private final Session session;
   private final Vocabulary vocabulary;
+  private final NoteBook notes;
 
-  Inquiries(Session session, Vocabulary vocabulary) {
+  Inquiries(Session session, Vocabulary vocabulary, NoteBook notes) {
     this.session = session;
     this.vocabulary = vocabulary;
+    this.notes = notes;
   }
 
   /** Whether a line asks something in return. */
@@ -39,7 +45,8 @@ final class Inquiries {
     return first.equals("why")
         || first.equals("how")
         || (first.equals("rule") && words.size() > 1)
-        || (first.equals("what") && words.size() > 1 && words.get(1).equals("if"));
+        || (first.equals("what") && words.size() > 1 && words.get(1).equals("if"))
+        || (first.equals("what") && words.size() > 2 && words.get(1).equals("is"));
   }
 
   /**
@@ -58,8 +65,36 @@ final class Inquiries {
               : rest.get(0).equals("not") ? whyNot(rest.subList(1, rest.size())) : why(rest);
       case "how" -> rest.isEmpty() ? how() : how(String.join(" ", rest));
       case "rule" -> rule(String.join(" ", rest));
-      default -> whatIf(rest.subList(1, rest.size()));
+      default -> {
+        List<String> asked = rest.subList(1, rest.size());
+        yield rest.get(0).equals("is") ? whatIs(asked) : whatIf(asked);
+      }
     };
+  }
+
+  /** The note on a word of the trade, whatever it is filed under. */
+  private List<String> whatIs(List<String> words) {
+    String word =
+        words.stream()
+            .map(part -> part.replaceAll("[^a-z0-9-]", ""))
+            .filter(part -> !part.isEmpty() && !List.of("a", "an", "the").contains(part))
+            .collect(Collectors.joining("-"));
+    return Stream.of(word, word + "-positive", "lever-" + word, word.replaceAll("s$", ""))
+        .map(notes::find)
+        .flatMap(Optional::stream)
+        .findFirst()
+        .map(
+            note -> {
+              Text text = new Text(Text.WIDTH);
+              NoteText.write(note, notes, text);
+              return text.lines();
+            })
+        .orElseGet(
+            () ->
+                List.of(
+                    "There is no note on "
+                        + Printable.quoted(word)
+                        + ". All of them: insidelift notes"));
   }
 
   private static List<String> words(String line) {

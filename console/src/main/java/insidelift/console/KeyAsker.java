@@ -17,14 +17,18 @@ import org.jline.utils.Display;
 import org.jline.utils.InfoCmp.Capability;
 
 /**
- * Asks by single keys: arrows move, a number chooses at once, letters filter, Enter takes the
- * marked choice. The page is redrawn in place and leaves one line behind when it is answered. The
- * mark is a character, not a colour.
+ * Asks by keys: a number, letters or arrows mark a choice, Enter takes it. Nothing is marked before
+ * a key is pressed, and what was pressed before the question stood there is dropped: a habitual
+ * Enter answers nothing. The page is redrawn in place and leaves one line behind when it is
+ * answered. The mark is a character, not a colour.
  */
 final class KeyAsker implements Asker {
 
   /** Characters of one typed line: a long sentence. */
   private static final int LONGEST = 300;
+
+  /** No choice is marked. */
+  private static final int NONE = -1;
 
   private enum Key {
     UP,
@@ -32,6 +36,10 @@ final class KeyAsker implements Asker {
     BACK,
     ENTER,
     DELETE,
+    WORD,
+    LINE,
+    START,
+    FINISH,
     END,
     TEXT
   }
@@ -80,6 +88,10 @@ final class KeyAsker implements Asker {
         Key.BACK, KeyMap.key(terminal, Capability.key_left), "\033[D", "\033OD", KeyMap.esc());
     keys.bind(Key.ENTER, "\r", "\n");
     keys.bind(Key.DELETE, KeyMap.del(), KeyMap.ctrl('H'));
+    keys.bind(Key.WORD, KeyMap.ctrl('W'));
+    keys.bind(Key.LINE, KeyMap.ctrl('U'));
+    keys.bind(Key.START, KeyMap.ctrl('A'));
+    keys.bind(Key.FINISH, KeyMap.ctrl('E'));
     keys.bind(Key.END, KeyMap.ctrl('D'));
     return keys;
   }
@@ -92,7 +104,8 @@ final class KeyAsker implements Asker {
     private final BindingReader reader = new BindingReader(terminal.reader());
     private final StringBuilder typed = new StringBuilder();
     private String remark = "";
-    private int marked;
+    private int at;
+    private int marked = NONE;
 
     Page(Choices choices) {
       this.choices = choices;
@@ -100,8 +113,12 @@ final class KeyAsker implements Asker {
 
     Reply answer() throws Left {
       KeyMap<Key> keys = keys();
+      screen.dropTyped();
       while (true) {
-        draw();
+        // A line that is pasted is drawn once, not once a character.
+        if (!screen.typed()) {
+          draw();
+        }
         Key key = reader.readBinding(keys, null, true);
         if (key == null || (key == Key.END && typed.isEmpty())) {
           leave("");
@@ -115,6 +132,7 @@ final class KeyAsker implements Asker {
         }
         if (reply instanceof Reply.Unclear unclear) {
           remark = unclear.why();
+          edit(0, typed.length());
         }
       }
     }
@@ -122,17 +140,16 @@ final class KeyAsker implements Asker {
     /** Null while nothing has been decided. */
     private Reply press(Key key) {
       switch (key) {
-        case UP -> marked = Math.max(0, marked - 1);
-        case DOWN -> marked = Math.min(Math.max(0, shown().size() - 1), marked + 1);
+        case UP -> marked = marked <= 0 ? shown().size() - 1 : marked - 1;
+        case DOWN -> marked = marked + 1 < shown().size() ? marked + 1 : shown().size() - 1;
         case BACK -> {
           return new Reply.Back();
         }
-        case DELETE -> {
-          if (!typed.isEmpty()) {
-            typed.setLength(typed.length() - 1);
-            marked = 0;
-          }
-        }
+        case DELETE -> edit(Math.max(0, at - 1), at);
+        case WORD -> edit(wordStart(), at);
+        case LINE -> edit(0, at);
+        case START -> at = 0;
+        case FINISH -> at = typed.length();
         case ENTER -> {
           return entered();
         }
@@ -151,20 +168,50 @@ final class KeyAsker implements Asker {
       if (typed.isEmpty() && text.equals("?") && choices.explained()) {
         return new Reply.Explain();
       }
-      // A digit that begins no longer number can mean nothing else: no Enter needed.
-      int digit = Character.digit(text.charAt(0), 10);
-      if (typed.isEmpty()
-          && choices.range().isEmpty()
-          && (digit == 0 || 10 * digit > choices.choices().size())) {
-        return choices.read(text);
-      }
       if (typed.length() + text.length() > LONGEST) {
         remark = "A line holds no more than that.";
         return null;
       }
-      typed.append(text);
-      marked = 0;
+      typed.insert(at, text);
+      at += text.length();
+      mark();
       return null;
+    }
+
+    /** Takes out what stands between two places. */
+    private void edit(int from, int to) {
+      typed.delete(from, to);
+      at = from;
+      mark();
+    }
+
+    /** Where the word before the cursor begins. */
+    private int wordStart() {
+      int start = at;
+      while (start > 0 && typed.charAt(start - 1) == ' ') {
+        start--;
+      }
+      while (start > 0 && typed.charAt(start - 1) != ' ') {
+        start--;
+      }
+      return start;
+    }
+
+    /** Marks what has been typed, where it can mean one choice only. */
+    private void mark() {
+      String line = typed.toString().strip().toLowerCase(Locale.ROOT);
+      List<Choice> shown = shown();
+      marked = NONE;
+      if (choices.numbers(line)) {
+        int number = Integer.parseInt(line);
+        marked = number >= 1 && number <= choices.choices().size() ? number - 1 : NONE;
+      } else if (!line.isEmpty() && fits(line)) {
+        for (int i = 0; i < shown.size(); i++) {
+          if (shown.size() == 1 || shown.get(i).id().equals(line)) {
+            marked = i;
+          }
+        }
+      }
     }
 
     private Reply entered() {
@@ -172,11 +219,8 @@ final class KeyAsker implements Asker {
       if (choices.range().isPresent()) {
         return choices.read(line);
       }
-      List<Choice> shown = shown();
       // What is marked is what is taken; a word that marks nothing may be a command.
-      return line.isEmpty() || fits(line)
-          ? new Reply.Chosen(shown.get(marked).id())
-          : choices.read(line);
+      return marked >= 0 ? new Reply.Chosen(shown().get(marked).id()) : choices.read(line);
     }
 
     /** The choices that fit what has been typed, with "I do not know" at the end. */
@@ -186,10 +230,11 @@ final class KeyAsker implements Asker {
       }
       String line = typed.toString();
       List<Choice> shown = new ArrayList<>();
+      boolean filtered = fits(line) && !choices.numbers(line.strip());
       if (!line.equals("u") || choices.nothing().isEmpty()) {
-        shown.addAll(fits(line) ? choices.fitting(line) : choices.choices());
+        shown.addAll(filtered ? choices.fitting(line) : choices.choices());
       }
-      if (line.isEmpty() || unknown(line) || !fits(line)) {
+      if (!filtered || line.isEmpty() || unknown(line)) {
         choices.nothing().ifPresent(words -> shown.add(new Choice(Vocabulary.UNKNOWN, words)));
       }
       return shown;
@@ -251,7 +296,10 @@ final class KeyAsker implements Asker {
       String prompt = screen.glyphs().fit(choices.label() + ": " + typed);
       lines.add(new AttributedString(prompt));
       List<AttributedString> fitted = fitted(lines, columns);
-      int cursor = (fitted.size() - 1) * (columns + 1) + fitted.get(fitted.size() - 1).length();
+      int behind = typed.length() - at;
+      int cursor =
+          (fitted.size() - 1) * (columns + 1)
+              + Math.max(0, fitted.get(fitted.size() - 1).length() - behind);
       display.update(fitted, cursor);
     }
 
@@ -265,9 +313,9 @@ final class KeyAsker implements Asker {
 
     private List<AttributedString> choice(Choice choice, boolean mark, int width) {
       boolean unknown = choice.id().equals(Vocabulary.UNKNOWN);
-      int number = unknown ? 0 : choices.choices().indexOf(choice) + 1;
+      String number = unknown ? "u" : "" + (choices.choices().indexOf(choice) + 1);
       Text text = new Text(Math.min(screen.width(), width));
-      text.item((mark ? " >" : "  ") + "%2d  ".formatted(number), choice.words());
+      text.item((mark ? " >" : "  ") + "%2s  ".formatted(number), choice.words());
       AttributedStyle style = mark ? AttributedStyle.BOLD : AttributedStyle.DEFAULT;
       return text.lines().stream()
           .map(line -> new AttributedStringBuilder().styled(style, screen.glyphs().fit(line)))
@@ -278,11 +326,11 @@ final class KeyAsker implements Asker {
     private String hint() {
       boolean number = choices.range().isPresent();
       if (screen.width() < (number ? 70 : 60)) {
-        return number ? "  Enter: done   u Enter: not known" : "  arrows, number or letters";
+        return number ? "  then Enter   u Enter: not known" : "  number or letters, then Enter";
       }
       return (number
-              ? "  Enter: done   u Enter: not known   Esc: back"
-              : "  arrows + Enter, a number, or first letters   Esc: back")
+              ? "  then Enter   u Enter: not known   Esc: back"
+              : "  a number or the first letters, then Enter   Esc: back")
           + (choices.explained() ? "   ?: what is this" : "");
     }
 

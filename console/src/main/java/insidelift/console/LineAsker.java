@@ -36,9 +36,7 @@ final class LineAsker implements Asker {
     for (Choice choice : choices.choices()) {
       text.item("%3d  ".formatted(number++), choice.words());
     }
-    choices
-        .nothing()
-        .ifPresent(words -> text.item(choices.range().isPresent() ? "  u  " : "  0  ", words));
+    choices.nothing().ifPresent(words -> text.item("  u  ", words));
     return text.lines();
   }
 }

@@ -25,7 +25,7 @@ import picocli.CommandLine.Parameters;
       "",
       "For example:",
       "  insidelift log keep run:7 --for dry toe=0.8 by=Ada",
-      "  insidelift log keep --kart \"Heron 7\" --for wet camber=1 toe=3 front-width=widest",
+      "  insidelift log keep --kart \"Heron 7\" --for wet camber=1 toe=3 hubs=long",
       "What is not told is as in the run, and else as it was kept before; who, when and where are"
           + " of the run alone. What nobody told stays empty. The older record stays in the file.",
       "Camber and caster in degrees, toe in mm a side with out positive: one for both sides, or"

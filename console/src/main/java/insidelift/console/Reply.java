@@ -21,6 +21,9 @@ sealed interface Reply {
   /** How to answer. */
   record Help() implements Reply {}
 
+  /** To leave. */
+  record Quit() implements Reply {}
+
   /** A question in return, as it was typed. */
   record Inquiry(String line) implements Reply {}
 

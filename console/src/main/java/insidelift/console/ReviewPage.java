@@ -59,6 +59,10 @@ final class ReviewPage {
     screen.say(text.lines());
     while (true) {
       String line = screen.ask("change: ", List.of());
+      if (line.equals("?") || line.equals("help")) {
+        screen.say(Answering.help(screen.width()));
+        continue;
+      }
       Optional<Wish> wish = wish(line, answered);
       if (wish.isPresent()) {
         return wish.get();
@@ -75,9 +79,12 @@ final class ReviewPage {
     }
   }
 
-  private Optional<Wish> wish(String line, List<Question> answered) {
+  private Optional<Wish> wish(String line, List<Question> answered) throws Left {
     if (line.isEmpty()) {
       return Optional.of(new Wish.GoOn());
+    }
+    if (line.equals("quit")) {
+      throw new Left(false);
     }
     if (line.length() > 2 || !line.chars().allMatch(Character::isDigit)) {
       return Optional.empty();

@@ -60,6 +60,7 @@ final class Screen implements AutoCloseable {
   private volatile Terminal terminal;
   private Attributes attributes;
   private boolean keys;
+  private boolean live = true;
   private boolean ended;
   private Runnable farewell = () -> {};
   private Runnable waiting = () -> {};
@@ -121,12 +122,16 @@ final class Screen implements AutoCloseable {
 
   /** A screen that nobody sees, on which these keys are pressed. */
   static Screen rehearsed(String pressed, boolean keys) {
-    return new Screen(
-        () -> TerminalLibrary.rehearsed(pressed, Size.of(Text.WIDTH, 24)),
-        Size.of(Text.WIDTH, 24),
-        !keys,
-        StandardCharsets.UTF_8,
-        new PrintWriter(Writer.nullWriter()));
+    Screen screen =
+        new Screen(
+            () -> TerminalLibrary.rehearsed(pressed, Size.of(Text.WIDTH, 24)),
+            Size.of(Text.WIDTH, 24),
+            !keys,
+            StandardCharsets.UTF_8,
+            new PrintWriter(Writer.nullWriter()));
+    // All its keys are pressed before it begins.
+    screen.live = false;
+    return screen;
   }
 
   private Terminal opened() throws IOException {
@@ -153,6 +158,26 @@ final class Screen implements AutoCloseable {
     Runnable work = waiting;
     waiting = () -> {};
     work.run();
+  }
+
+  /** Whether something was typed that nobody has read yet. */
+  boolean typed() {
+    try {
+      return terminal().reader().peek(1) >= 0;
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  /** Drops what was typed before a question stood there: it was meant for another. */
+  void dropTyped() {
+    try {
+      while (live && typed()) {
+        terminal().reader().read();
+      }
+    } catch (IOException e) {
+      // Whoever reads next hears of it.
+    }
   }
 
   /** Whether single keys are read: arrows, filtering, a page that is redrawn. */

@@ -35,7 +35,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "sheet",
     mixinStandardHelpOptions = true,
-    header = "Shows a kart's front-end sheet: its own dry and wet setting, toe, the changeover.",
+    header = "Shows a kart's own dry and wet setting, toe and the changeover.",
     description = {
       "",
       "For example:",

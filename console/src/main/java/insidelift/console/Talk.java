@@ -1,6 +1,7 @@
 package insidelift.console;
 
 import insidelift.engine.consultation.session.Session;
+import insidelift.engine.notes.NoteBook;
 import insidelift.engine.speech.Heard;
 import insidelift.engine.speech.Heard.Proposal;
 import insidelift.shared.Vocabulary;
@@ -34,11 +35,11 @@ final class Talk {
   private final Vocabulary vocabulary;
   private final Inquiries inquiries;
 
-  Talk(Screen screen, Session session, Vocabulary vocabulary) {
+  Talk(Screen screen, Session session, Vocabulary vocabulary, NoteBook notes) {
     this.screen = screen;
     this.session = session;
     this.vocabulary = vocabulary;
-    this.inquiries = new Inquiries(session, vocabulary);
+    this.inquiries = new Inquiries(session, vocabulary, notes);
   }
 
   /** Deals with a line that is no answer to what was asked. */

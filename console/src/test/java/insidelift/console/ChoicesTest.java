@@ -34,7 +34,6 @@ class ChoicesTest {
   @CsvSource({
     "1, even",
     "4, rubbered",
-    "0, unknown",
     "u, unknown",
     "unknown, unknown",
     "I don't know, unknown",
@@ -58,10 +57,11 @@ class ChoicesTest {
       value = {
         "most | \"most\" fits more than one choice. Type a little more.",
         "grey | \"grey\" is none of the choices. Type a number or the first letters.",
-        "5    | There are choices 1 to 4.",
-        "999  | There are choices 1 to 4.",
+        "0    | There are choices 1 to 4; u means not known.",
+        "5    | There are choices 1 to 4; u means not known.",
+        "999  | There are choices 1 to 4; u means not known.",
         "1234 | \"1234\" is none of the choices. Type a number or the first letters.",
-        "' '  | Type a number or the first letters."
+        "' '  | Nothing is chosen yet: type a number or the first letters, then Enter."
       })
   void whatFitsNoneOrSeveralIsSaidExactly(String typed, String why) {
     assertThat(WEAR.read(typed)).isEqualTo(new Reply.Unclear(why));

@@ -77,7 +77,7 @@ class DialogueIT {
   @Test
   void aFaultOnTheSafetyScreenEndsInFixThisFirstWithoutAQuestion() {
     try (Paddock paddock = Paddock.in(data).start()) {
-      Visitor visitor = novice(paddock).knows("true", "1 14");
+      Visitor visitor = novice(paddock).knows("true", "1 6");
       visitor.readToTheEnd();
       assertThat(visitor.answered()).isEmpty();
       assertThat(visitor.seen()).contains("Fix this first: no camber or caster change yet");

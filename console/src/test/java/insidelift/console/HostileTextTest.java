@@ -275,7 +275,7 @@ class HostileTextTest {
     try (Stream<Path> all9 = Files.list(export)) {
       all9.forEach(files::add);
     }
-    assertThat(files).hasSize(9);
+    assertThat(files).hasSize(10);
     for (Path file : files) {
       String text = Files.readString(file).replace("\r\n", "\n").replace("\t", "");
       assertThat(Hostile.unsafe(text)).as(file.toString()).isEqualTo(-1);

@@ -19,11 +19,22 @@ class InquiriesTest {
   private static final Advisor ADVISOR = Advisor.load();
 
   private final Session session = new Session(ADVISOR);
-  private final Inquiries inquiries = new Inquiries(session, ADVISOR.vocabulary());
+  private final Inquiries inquiries = new Inquiries(session, ADVISOR.vocabulary(), ADVISOR.notes());
 
   @BeforeEach
   void pushesMidCornerInTheDry() {
     session.resume(Situation.of(Map.of("water", "dry", "mid-corner", "understeer")));
+  }
+
+  @Test
+  void aWordOfTheTradeIsExplained() {
+    assertThat(ask("what is caster").get(0))
+        .isEqualTo("More caster leans the top of the kingpin further back");
+    assertThat(ask("What is the toe?").get(0)).isEqualTo("Toe");
+    assertThat(ask("what is understeer").get(0)).isNotBlank();
+    assertThat(ask("what is a wing"))
+        .containsExactly("There is no note on \"wing\". All of them: insidelift notes");
+    assertThat(Inquiries.recognises("what is")).isFalse();
   }
 
   private List<String> ask(String line) {

@@ -103,7 +103,7 @@ class NamesAndPathsTest {
     assertThat(run("log").out()).contains("2026-04-12");
     Path export = folder.resolve("export");
     assertThat(run("log", "export", export.toString()).exit()).isZero();
-    assertThat(below(export)).hasSize(10);
+    assertThat(below(export)).hasSize(11);
     assertThat(below(InProcess.DATA))
         .isSubsetOf("", "logbook.jsonl", "logbook.lock", "training", "training/logbook.jsonl");
     assertThat(below(Launcher.CONSOLE.resolve("src"))).isEqualTo(around);

@@ -34,6 +34,7 @@ class NoNetworkIT {
           Map.ofEntries(
               Map.entry("advise", List.of(CASE, "--log", "--demo")),
               Map.entry("card", List.of(CASE, "--out", "card.html")),
+              Map.entry("sheet", List.of(CASE)),
               Map.entry("demo", List.of("--fast")),
               Map.entry("pictures", List.of(CASE)),
               Map.entry("predict", List.of(example("heron.kart.json"))),

@@ -209,12 +209,12 @@ class ScreensIT {
       assertThat(wide).hasSizeGreaterThan(3);
       paddock
           .resize(40, 30)
-          .waitUntil("the narrow page", p -> p.screenText().contains("arrows, number"));
+          .waitUntil("the narrow page", p -> p.screenText().contains("letters, then Enter\n"));
       assertThat(page(paddock)).allMatch(line -> line.length() < 40);
       assertThat(paddock.screen()).filteredOn(line -> line.startsWith("Question ")).hasSize(1);
       paddock
           .resize(100, 30)
-          .waitUntil("the wide page", p -> p.screenText().contains("arrows + Enter"));
+          .waitUntil("the wide page", p -> p.screenText().contains("then Enter   Esc: back"));
       assertThat(page(paddock)).isEqualTo(wide);
       assertThat(paddock.screen()).filteredOn(line -> line.startsWith("Question ")).hasSize(1);
       visitor.goOnTo(Point.REVIEW);

@@ -73,7 +73,8 @@ class SpanTest {
   void withoutAUnitItIsANumberOfTheList() {
     Choices choices = Choices.of(power, "", List.of());
     assertThat(choices.read("2")).isEqualTo(new Reply.Chosen("mid"));
-    assertThat(choices.read("28")).isEqualTo(new Reply.Unclear("There are choices 1 to 3."));
+    assertThat(choices.read("28"))
+        .isEqualTo(new Reply.Unclear("There are choices 1 to 3; u means not known."));
     assertThat(choices.read("90hp")).isEqualTo(new Reply.Unclear("It takes 1 to 60 kilowatts."));
     assertThat(choices.read("11psi"))
         .isEqualTo(new Reply.Unclear("\"11psi\" is a pressure; it takes 1 to 60 kilowatts."));

@@ -137,13 +137,11 @@ final class Visitor {
   private void answer(Prompt prompt) {
     switch (prompt.point()) {
       case BEGIN, RESUME, REVIEW, CONFIRM, READ_ON -> type(Paddock.ENTER);
-      case SAFETY -> type(known.getOrDefault("true", "") + Paddock.ENTER);
+      case SAFETY -> type(known.getOrDefault("true", "ok") + Paddock.ENTER);
       case PAGER -> throw new AssertionError("the advice is not a question");
       case QUESTION -> {
         answered.add(prompt.label());
-        String value = known.getOrDefault(prompt.label(), "u");
-        boolean key = value.equals("u") && paddock.screenText().contains("arrows");
-        type(key ? "0" : value + Paddock.ENTER);
+        type(known.getOrDefault(prompt.label(), "u") + Paddock.ENTER);
       }
     }
   }
