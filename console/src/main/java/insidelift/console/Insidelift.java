@@ -84,6 +84,8 @@ public final class Insidelift implements Runnable {
 
   private static CommandLine commandLine(Insidelift top, Map<String, Class<?>> verbs) {
     CommandLine line = new CommandLine(top);
+    // A word that begins with @ is a word: no file is read that no verb names.
+    line.setExpandAtFiles(false);
     verbs.forEach(line::addSubcommand);
     return line;
   }

@@ -31,6 +31,16 @@ final class Opening {
   /** Offers to go on where the last consultation was left. */
   boolean resumed() throws Left {
     Optional<Unfinished> before = saved.unfinished();
+    if (!saved.aside().isEmpty()) {
+      screen.say(
+          new Text(screen.width())
+              .line("")
+              .paragraph(
+                  "There was a consultation that this version cannot read. It is put aside as "
+                      + saved.aside()
+                      + ".")
+              .lines());
+    }
     if (before.isEmpty() || before.get().situation().answers().isEmpty()) {
       return false;
     }

@@ -114,7 +114,10 @@ class KeepingIT {
     try (Paddock paddock = Paddock.in(data).start()) {
       new Visitor(paddock).goOnTo(Point.BEGIN);
       assertThat(paddock.raw()).doesNotContain("unfinished", "Exception");
+      assertThat(paddock.screenText()).contains("cannot read. It is put", "open-consultation-20");
     }
+    assertThat(data.toFile().list((folder, name) -> name.startsWith("open-consultation-20")))
+        .hasSize(1);
   }
 
   @Test

@@ -81,6 +81,27 @@ public record Situation(
     return new Situation(changed.answers, more, kart, changed.declined, history);
   }
 
+  /**
+   * The same without what a case file may not say: a kart with gears is of high power whatever was
+   * said of it, and readings that differ are not equal because somebody said so before.
+   */
+  public Situation settled() {
+    Situation settled = this;
+    boolean geared = answer("gearbox").filter("gears"::equals).isPresent();
+    if (geared && answer("power").isPresent()) {
+      Map<String, String> high = new LinkedHashMap<>(answers);
+      high.put("power", "high");
+      settled = new Situation(high, numbers, kart, declined, history);
+    }
+    boolean differ =
+        !kart.camber().map(Sides::equal).orElse(true)
+            || !kart.caster().map(Sides::equal).orElse(true);
+    if (differ && answer("readings").filter("equal"::equals).isPresent()) {
+      settled = settled.with("readings", "differ");
+    }
+    return settled;
+  }
+
   /** The same answers for another kart. */
   public Situation with(Kart other) {
     return new Situation(answers, numbers, other, declined, history);

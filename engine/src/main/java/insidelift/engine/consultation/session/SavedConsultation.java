@@ -15,6 +15,9 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -27,7 +30,11 @@ public final class SavedConsultation {
   private static final String LAST = "last-consultation.json";
 
   private final Path folder;
+  private static final DateTimeFormatter WHEN =
+      DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT).withZone(ZoneOffset.UTC);
+
   private final Vocabulary vocabulary;
+  private String aside = "";
 
   /** The consultation kept in a folder, which is made when first needed. */
   public SavedConsultation(Path folder, Vocabulary vocabulary) {
@@ -38,7 +45,10 @@ public final class SavedConsultation {
   /** A consultation that was not finished. */
   public record Unfinished(Situation situation, Instant when) {}
 
-  /** The unfinished consultation, if there is one that can be read. */
+  /**
+   * The unfinished consultation, if there is one that can be read. One that cannot, because it is
+   * damaged or of another version, is put aside under a dated name and not written over.
+   */
   public Optional<Unfinished> unfinished() {
     Path file = folder.resolve(OPEN);
     if (!Files.isRegularFile(file)) {
@@ -48,10 +58,29 @@ public final class SavedConsultation {
     try (InputStream in = Files.newInputStream(file)) {
       Situation situation = new CaseReader(vocabulary).read(in);
       return Optional.of(new Unfinished(situation, Files.getLastModifiedTime(file).toInstant()));
-    } catch (IOException | CaseProblem e) {
-      // No file, or one from another time: a new consultation is the right answer to both.
+    } catch (CaseProblem e) {
+      putAside(file);
+      return Optional.empty();
+    } catch (IOException e) {
+      // Whether this disk can keep anything shows with the first answer.
       return Optional.empty();
     }
+  }
+
+  private void putAside(Path file) {
+    String name = OPEN.replace(".json", "-" + WHEN.format(Instant.now()) + ".json");
+    try {
+      Files.move(file, folder.resolve(name));
+      aside = name;
+    } catch (IOException e) {
+      // Then it is written over, as is said where nothing can be kept.
+      aside = "";
+    }
+  }
+
+  /** The name of what was put aside because it cannot be read; empty if nothing was. */
+  public String aside() {
+    return aside;
   }
 
   /** Keeps what is known so far. The old file stays whole until the new one is on the disk. */

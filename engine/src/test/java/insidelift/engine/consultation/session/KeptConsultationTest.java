@@ -1,0 +1,90 @@
+package insidelift.engine.consultation.session;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import insidelift.engine.consultation.advice.Advisor;
+import insidelift.shared.Degrees;
+import insidelift.shared.Vocabulary;
+import insidelift.shared.Vocabulary.Question;
+import insidelift.shared.situation.CaseReader;
+import insidelift.shared.situation.CaseWriter;
+import insidelift.shared.situation.Sides;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whatever is answered in a dialogue, its file is one that every reader takes. */
+class KeptConsultationTest {
+
+  private static final Advisor ADVISOR = Advisor.load();
+  private static final Vocabulary VOCABULARY = ADVISOR.vocabulary();
+
+  @TempDir private Path folder;
+
+  @Test
+  void readingsThatDifferAreNotEqualBecauseTheLookSaidSo() {
+    Session session = new Session(ADVISOR);
+    session.answer("readings", "equal");
+    session.note(session.situation().kart().with(new Sides(Degrees.ZERO, Degrees.of(1)), null));
+    assertThat(session.situation().answer("readings")).contains("differ");
+  }
+
+  @Test
+  void aKartWithGearsIsOfHighPower() {
+    Session session = new Session(ADVISOR);
+    session.answer("power", "mid");
+    session.answer("gearbox", "gears");
+    assertThat(session.situation().answer("power")).contains("high");
+    session.answer("power", "low");
+    assertThat(session.situation().answer("power")).contains("high");
+  }
+
+  @Test
+  void whateverIsAnsweredCanBeRead() throws Exception {
+    Random random = new Random(20);
+    for (int i = 0; i < 2_000; i++) {
+      Session session = new Session(ADVISOR);
+      for (int step = 0; step < 25; step++) {
+        answer(session, random);
+      }
+      String file = new CaseWriter(VOCABULARY).write(session.situation());
+      assertThat(new CaseReader(VOCABULARY).read(file).answers())
+          .as(file)
+          .isEqualTo(session.situation().answers());
+    }
+  }
+
+  private static void answer(Session session, Random random) {
+    List<Question> questions = VOCABULARY.questions();
+    Question question = questions.get(random.nextInt(questions.size()));
+    int kind = random.nextInt(10);
+    if (kind == 0) {
+      Sides sides = new Sides(Degrees.of(random.nextInt(5) - 2), Degrees.of(random.nextInt(5) - 2));
+      session.note(session.situation().kart().with(sides, sides));
+    } else if (kind == 1) {
+      session.back();
+    } else if (question.number() != null && (kind < 5 || question.numberOnly())) {
+      session.answer(question, question.number().min() + random.nextInt(30));
+    } else {
+      session.answer(
+          question.id(), question.values().get(random.nextInt(question.values().size())).id());
+    }
+  }
+
+  @Test
+  void aFileThatCannotBeReadIsPutAsideAndNotWrittenOver() throws Exception {
+    Path open = folder.resolve("open-consultation.json");
+    Files.writeString(open, "{\"schema\": 99}");
+    SavedConsultation saved = new SavedConsultation(folder, VOCABULARY);
+
+    assertThat(saved.unfinished()).isEmpty();
+
+    assertThat(saved.aside()).matches("open-consultation-\\d{8}-\\d{6}\\.json");
+    assertThat(folder.resolve(saved.aside())).hasContent("{\"schema\": 99}");
+    assertThat(open).doesNotExist();
+    assertThat(new SavedConsultation(folder, VOCABULARY).unfinished()).isEmpty();
+  }
+}
