@@ -8,12 +8,14 @@ import insidelift.engine.training.Drill;
 import insidelift.engine.training.DrillMove;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
+import insidelift.shared.Vocabulary.LeverWord;
 import insidelift.shared.Vocabulary.Question;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** One case on the screen: look, ask and measure as long as it is wanted, then decide. */
 final class DrillPage {
@@ -132,12 +134,16 @@ final class DrillPage {
     List<Choice> findings = new ArrayList<>();
     findings.add(new Choice("fault", "a fault, or something to set before any lever"));
     advisor.vocabulary().findings().forEach(one -> findings.add(new Choice(one.id(), one.words())));
-    findings.add(new Choice(Drill.NONE, "none of these: the track or the last change decides"));
+    findings.add(
+        new Choice(
+            Drill.NONE,
+            "none of these: the kart is good, or the track or the last change decides"));
     String found = choose("found", "What is it?", findings);
     if (found.equals("fault")) {
       made(new DrillMove.FixFirst());
     } else {
       made(new DrillMove.Found(found));
+      made(new DrillMove.First(first()));
       for (Lever lever : Lever.values()) {
         made(new DrillMove.Move(lever, step(lever)));
       }
@@ -148,6 +154,26 @@ final class DrillPage {
           reasons.stream().map(one -> new Choice(one.id(), one.words())).toList();
       made(new DrillMove.Because(choose("because", "Which of these holds here?", choices)));
     }
+  }
+
+  /** A step of another lever, or none. */
+  private String first() throws Left {
+    List<Choice> levers = new ArrayList<>();
+    levers.add(new Choice(Drill.NONE, "none: nothing comes before camber and caster"));
+    for (LeverWord word : advisor.vocabulary().levers()) {
+      levers.add(new Choice(word.id(), advisor.notes().note(word.note()).title()));
+    }
+    String lever = choose("first", "Which other lever comes first?", levers);
+    if (lever.equals(Drill.NONE)) {
+      return lever;
+    }
+    LeverWord word = advisor.vocabulary().lever(lever).orElseThrow();
+    List<Choice> ways =
+        Stream.of(Direction.MORE, Direction.LESS)
+            .filter(way -> word.step(way) != null)
+            .map(way -> new Choice(way.id(), word.step(way)))
+            .toList();
+    return lever + " " + choose(lever, "Which way?", ways);
   }
 
   private Step step(Lever lever) throws Left {

@@ -14,12 +14,16 @@ import insidelift.shared.CheckKind;
 import insidelift.shared.Degrees;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
+import insidelift.shared.Named;
+import insidelift.shared.Status;
 import insidelift.shared.Vocabulary.Value;
 import insidelift.shared.advice.Advice;
+import insidelift.shared.advice.Advice.OtherLever;
 import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.situation.Kart;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A case, its moves and what they came to, as text: the same for a live drill and a replay. */
 final class DrillText {
@@ -36,8 +40,8 @@ final class DrillText {
   List<String> opening(String title, DrillCase hidden) {
     Text text = new Text(width).line("").heading(title);
     text.paragraph(
-        "A driver comes in and wants a better kart. Find out what you need, then decide what to do"
-            + " with the front end now.");
+        "A driver comes in and wants a better kart. Find out what you need, then decide what comes"
+            + " first and what to do with the front end now.");
     text.paragraph(settings(hidden.hidden().kart()));
     return text.lines();
   }
@@ -101,6 +105,8 @@ final class DrillText {
               .finding(found.finding())
               .map(word -> word.words())
               .orElse("no finding decides"));
+    } else if (move instanceof DrillMove.First first) {
+      text.item("  first: ", firstWords(first.step()));
     } else if (move instanceof DrillMove.Move set) {
       text.item("  said: ", set.lever().id() + " " + words(set.step()));
     } else if (move instanceof DrillMove.Because because) {
@@ -111,6 +117,17 @@ final class DrillText {
       move(move, back).forEach(text::line);
     }
     return text.lines();
+  }
+
+  private String firstWords(String step) {
+    int space = step.indexOf(' ');
+    return space < 0
+        ? "no other lever"
+        : advisor
+            .vocabulary()
+            .lever(step.substring(0, space))
+            .orElseThrow()
+            .step(Named.of(Direction.class, step.substring(space + 1)));
   }
 
   private static String words(Step step) {
@@ -156,7 +173,7 @@ final class DrillText {
       }
       parts.add(new Part("What was clearly worse", text.lines()));
     }
-    parts.add(new Part("What the rules say", rules(judged.drill().hidden())));
+    parts.add(new Part("What the rules say", rules(judged)));
     return parts;
   }
 
@@ -177,7 +194,7 @@ final class DrillText {
         "  economy     ",
         "%d of 100 (%d %s, %d left out)"
             .formatted(judged.economy(), asked, asked == 1 ? "question" : "questions", left));
-    text.item("  conclusion  ", judged.conclusion() + " of 100");
+    text.item("  conclusion  ", judged.conclusion() + " of 100" + first(judged));
     text.item("  reason      ", judged.reason() + " of 100");
     text.item(
         "  safety      ",
@@ -196,21 +213,47 @@ final class DrillText {
     return text.lines();
   }
 
-  private List<String> rules(DrillCase hidden) {
-    Advice advice = advisor.advise(hidden.hidden());
+  /** What the conclusion hangs on beside the front end. */
+  private static String first(Judgement judged) {
+    boolean fault = judged.fixFirst() || judged.drill().right().status() == Status.FIX_FIRST;
+    if (fault || judged.firstJudged().isEmpty()) {
+      return "";
+    }
+    if (judged.goodKart().isPresent()) {
+      return judged.changed() ? " (a good kart, changed)" : " (a good kart, left alone)";
+    }
+    return switch (judged.firstJudged().get()) {
+      case RIGHT -> " (what comes first: right)";
+      case HALF -> " (what comes first: half right)";
+      case WRONG_WAY -> " (what comes first: wrong way)";
+      case WRONG -> " (what comes first: wrong)";
+    };
+  }
+
+  private List<String> rules(Judgement judged) {
+    Advice advice = advisor.advise(judged.drill().hidden().hidden());
     Text text = new Text(width);
     advice.firstChecks().stream()
         .filter(check -> check.kind() != CheckKind.LOOK)
         .forEach(check -> text.item("  ! ", check.what() + ". " + check.action()));
+    advice.lead().ifPresent(lead -> text.item("  > ", Feedback.words(lead)));
     advice.suggestions().stream()
         .filter(Suggestion::first)
         .forEach(suggestion -> text.item("  > ", suggestion.summary()));
-    advice.suggestions().stream()
-        .filter(suggestion -> !suggestion.moves())
-        .forEach(suggestion -> text.item("  = ", suggestion.summary()));
-    advice.suggestions().stream()
-        .filter(Suggestion::first)
-        .flatMap(suggestion -> suggestion.cautions().stream())
+    judged
+        .goodKart()
+        .map(note -> List.of(note.text("Claim")))
+        .orElseGet(
+            () ->
+                advice.suggestions().stream()
+                    .filter(suggestion -> !suggestion.moves())
+                    .map(Suggestion::summary)
+                    .toList())
+        .forEach(line -> text.item("  = ", line));
+    Stream.concat(
+            advice.lead().stream().map(OtherLever::cautions),
+            advice.suggestions().stream().filter(Suggestion::first).map(Suggestion::cautions))
+        .flatMap(List::stream)
         .distinct()
         .forEach(caution -> text.item("  ! ", caution));
     return text.lines();

@@ -19,14 +19,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code lessons [N]}: the first hour, in ten short lessons. */
+/** {@code lessons [N]}: the first hour, in eleven short lessons. */
 @Command(
     name = "lessons",
     mixinStandardHelpOptions = true,
     header = "The first hour of somebody who has never set up a kart.",
     description = {
       "",
-      "Ten short lessons, each with a check on your own kart and one question, which the rules"
+      "Eleven short lessons, each with a check on your own kart and one question, which the rules"
           + " judge. Without a number it goes on where you stopped.",
       ""
     })

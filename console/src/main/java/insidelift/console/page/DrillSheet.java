@@ -51,6 +51,7 @@ public final class DrillSheet {
     List<String> next = new ArrayList<>();
     next.addAll(sheet.leftOut());
     next.add(sheet.missed());
+    sheet.first().ifPresent(next::add);
     next.addAll(sheet.habits());
     sheet.topics().stream()
         .filter(topic -> topic.conclusion() < WELL)

@@ -26,7 +26,10 @@ import java.util.TreeSet;
  */
 public final class Drill {
 
-  /** What stands for "no finding": the track, or the last change, decides by itself. */
+  /**
+   * What stands for "no finding": the kart is good, or the track or the last change decides by
+   * itself; and for "no other lever".
+   */
   public static final String NONE = "none";
 
   private final Advisor advisor;
@@ -152,7 +155,8 @@ public final class Drill {
   /**
    * Makes any move, and returns what comes back in words; nothing comes back of a conclusion.
    *
-   * @throws IllegalArgumentException if it names a question, a finding or a note that there is not
+   * @throws IllegalArgumentException if it names a question, a finding, a lever or a note that
+   *     there is not
    */
   public String take(DrillMove move) {
     check(move);
@@ -186,6 +190,8 @@ public final class Drill {
           found.finding().equals(NONE)
               || advisor.vocabulary().findings().stream()
                   .anyMatch(finding -> finding.id().equals(found.finding()));
+    } else if (move instanceof DrillMove.First first) {
+      there = first.step().equals(NONE) || FirstLever.steps(advisor).containsKey(first.step());
     } else if (move instanceof DrillMove.Because because) {
       there = advisor.notes().find(because.note()).isPresent();
     }

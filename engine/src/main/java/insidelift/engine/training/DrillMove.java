@@ -53,6 +53,18 @@ public sealed interface DrillMove {
     }
   }
 
+  /**
+   * Says what comes before camber and caster.
+   *
+   * @param step another lever and its way, such as {@code front-width more}, or {@link Drill#NONE}
+   */
+  record First(String step) implements DrillMove {
+    @Override
+    public String words() {
+      return "first " + step;
+    }
+  }
+
   /** Says what to do with a lever. */
   record Move(Lever lever, Step step) implements DrillMove {
     @Override
@@ -85,6 +97,8 @@ public sealed interface DrillMove {
         case "ask 2" -> new Ask(parts[1]);
         case "found 2" -> new Found(parts[1]);
         case "because 2" -> new Because(parts[1]);
+        case "first 2" -> new First(parts[1]);
+        case "first 3" -> new First(parts[1] + " " + parts[2]);
         case "set 4" ->
             new Move(
                 Named.of(Lever.class, parts[1]),

@@ -2,18 +2,13 @@ package insidelift.engine.training;
 
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.decision.Conclusion;
-import insidelift.engine.consultation.decision.Decided;
 import insidelift.engine.consultation.explanation.Explanation;
 import insidelift.engine.training.Card.Kind;
 import insidelift.engine.training.Card.Option;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.Named;
-import insidelift.shared.Status;
-import insidelift.shared.Vocabulary.LeverWord;
 import insidelift.shared.Vocabulary.Value;
-import insidelift.shared.index.Verb;
-import insidelift.shared.situation.Situation;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,7 +16,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -72,30 +66,6 @@ public final class Examiner {
     return ask;
   }
 
-  /** The other levers that come first in a situation, as ids with their ways. */
-  static Set<String> leads(Advisor advisor, Situation situation) {
-    Decided decided = advisor.decide(situation);
-    return decided.status() == Status.FIX_FIRST
-        ? Set.of()
-        : decided.beside().stream()
-            .filter(decided::leads)
-            .map(other -> other.lever() + " " + other.direction())
-            .collect(Collectors.toCollection(TreeSet::new));
-  }
-
-  /** Every step of another lever that there are words for, by its lever and way. */
-  private Map<String, String> steps() {
-    Map<String, String> steps = new TreeMap<>();
-    for (LeverWord word : advisor.vocabulary().levers()) {
-      for (Direction way : List.of(Direction.MORE, Direction.LESS)) {
-        if (word.step(way) != null) {
-          steps.put(word.id() + " " + way.id(), word.step(way));
-        }
-      }
-    }
-    return steps;
-  }
-
   private String words(String question, String value) {
     return advisor
         .vocabulary()
@@ -112,11 +82,13 @@ public final class Examiner {
     }
     SplittableRandom random = new SplittableRandom(card.id().hashCode());
     Set<String> right = rightOnes(card);
-    Map<String, String> words = card.kind() == Kind.LEAD ? steps() : findings();
+    Map<String, String> words = card.kind() == Kind.LEAD ? FirstLever.steps(advisor) : findings();
     List<String> others =
         new ArrayList<>(words.keySet().stream().filter(id -> !right.contains(id)).toList());
     List<String> offered = new ArrayList<>();
-    offered.add(List.copyOf(right).get(random.nextInt(right.size())));
+    String own = card.id().substring(card.id().indexOf(':') + 1);
+    String drawn = List.copyOf(right).get(random.nextInt(right.size()));
+    offered.add(right.contains(own) ? own : drawn);
     while (offered.size() <= OTHERS) {
       String other = others.remove(random.nextInt(others.size()));
       offered.add(random.nextInt(offered.size() + 1), other);
@@ -133,7 +105,7 @@ public final class Examiner {
   /** The right answers: what the rules make of what is told. */
   Set<String> rightOnes(Card.Choice card) {
     if (card.kind() == Kind.LEAD) {
-      return leads(advisor, card.told());
+      return FirstLever.leads(advisor.decide(card.told()));
     }
     Conclusion conclusion = Conclusion.of(advisor.decider(), card.told());
     if (card.kind() == Kind.DECISION) {
@@ -167,8 +139,8 @@ public final class Examiner {
       boolean leads = right.contains(answer);
       return new Judged(
           leads,
-          right.stream().map(steps()::get).collect(Collectors.joining("; or: ")),
-          leads ? List.of() : explanation.rule(claimOn(first)).lines());
+          right.stream().map(FirstLever.steps(advisor)::get).collect(Collectors.joining("; or: ")),
+          leads ? List.of() : explanation.rule(claimOn(card, first)).lines());
     }
     return new Judged(
         right.contains(answer),
@@ -176,14 +148,9 @@ public final class Examiner {
         right.contains(answer) ? List.of() : shown(answer, first, explanation));
   }
 
-  /** A line of the tables on a lever. */
-  private String claimOn(String move) {
-    String lever = move.substring(0, move.indexOf(' '));
-    return advisor.rules().index().rules().stream()
-        .filter(rule -> rule.acts(Verb.CLAIM).anyMatch(act -> act.word(0).equals(lever)))
-        .findFirst()
-        .orElseThrow()
-        .id();
+  /** The line of the tables that speaks most for the step that leads. */
+  private String claimOn(Card.Choice card, String step) {
+    return FirstLever.line(advisor, advisor.decide(card.told()), step).orElseThrow();
   }
 
   private static List<String> shown(String answer, String right, Explanation explanation) {

@@ -3,16 +3,19 @@ package insidelift.engine.training;
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.decision.Conclusion;
 import insidelift.engine.consultation.decision.Conclusion.Step;
+import insidelift.engine.consultation.decision.Decided;
 import insidelift.engine.consultation.explanation.Explanation;
 import insidelift.engine.notes.Note;
 import insidelift.shared.Degrees;
 import insidelift.shared.Lever;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary.Question;
+import insidelift.shared.advice.Advice.OtherLever;
 import insidelift.shared.index.RuleIndex.IndexedRule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * What there is to say to a trainee: only of moves that were clearly worse than the engine's, each
@@ -86,7 +89,8 @@ public final class Feedback {
                           new Remark(
                               "%s was moved in a way that must not be: %s."
                                   .formatted(
-                                      name(bar.lever()), advisor.notes().note(bar.note()).title()),
+                                      name(bar.lever().id()),
+                                      advisor.notes().note(bar.note()).title()),
                               explanation.whyNot(bar.lever(), bar.direction()).lines())));
       case LUCKY ->
           remarks.add(
@@ -128,9 +132,73 @@ public final class Feedback {
                   remarks.add(
                       new Remark("No finding decides here.", explanation.how(name).lines())));
     }
+    first(remarks);
     for (Lever lever : Lever.values()) {
       lever(lever, remarks);
     }
+  }
+
+  /** What comes before camber and caster: in three lines at most what, how long and why. */
+  private void first(List<Remark> remarks) {
+    FirstLever before = judgement.before();
+    if (before.keep() && judgement.changed()) {
+      remarks.add(
+          new Remark(
+              "This kart is good, so any change is wrong. " + before.choice().text("Claim"),
+              List.of()));
+      return;
+    }
+    judgement
+        .firstJudged()
+        .filter(judged -> judged != Judgement.First.RIGHT)
+        .ifPresent(judged -> remarks.add(first(before, judged, judgement.first().orElseThrow())));
+  }
+
+  private Remark first(FirstLever before, Judgement.First judged, String said) {
+    Optional<OtherLever> turned =
+        judged == Judgement.First.WRONG_WAY ? before.otherWay(said) : Optional.empty();
+    Optional<OtherLever> rightLever = turned.filter(other -> before.leads().contains(other.move()));
+    String wrong;
+    if (said.equals(Drill.NONE)) {
+      wrong = "Something was left out.";
+    } else if (judged == Judgement.First.HALF) {
+      wrong = "Worth a try, but not first.";
+    } else if (rightLever.isPresent()) {
+      wrong = "Right lever, wrong way.";
+    } else if (turned.isPresent()) {
+      wrong = "Wrong way, and not first.";
+    } else {
+      wrong = name(said.substring(0, said.indexOf(' '))) + " does not come first.";
+    }
+    String instead =
+        rightLever
+            .or(before::lead)
+            .map(Feedback::words)
+            .orElse(
+                "Nothing comes before camber and caster here: %s."
+                    .formatted(before.choice().because()));
+    return new Remark(wrong + " " + instead, turned.map(this::otherWay).orElse(List.of()));
+  }
+
+  /** The lever that comes first, how long it takes, and what it helps. */
+  public static String words(OtherLever lead) {
+    return "First comes, in %d minutes: %s%s.%s"
+        .formatted(
+            lead.minutes(),
+            lead.what().substring(0, 1).toLowerCase(Locale.ROOT) + lead.what().substring(1),
+            lead.disputed() ? " (experts split: try it)" : "",
+            lead.helps().stream()
+                .findFirst()
+                .map(finding -> " It helps where " + finding + ".")
+                .orElse(""));
+  }
+
+  /** What the tables and the lever's note have on the way that it should go. */
+  private List<String> otherWay(OtherLever other) {
+    Decided decided = advisor.decide(judgement.drill().hidden().hidden());
+    return FirstLever.line(advisor, decided, other.move())
+        .map(line -> explanation.rule(line).lines())
+        .orElseGet(() -> rule(advisor.vocabulary().lever(other.lever()).orElseThrow().note()));
   }
 
   private void lever(Lever lever, List<Remark> remarks) {
@@ -139,19 +207,21 @@ public final class Feedback {
     if (said != null && (wanted == null || said.direction() != wanted.direction())) {
       remarks.add(
           new Remark(
-              "%s should not go that way now.".formatted(name(lever)),
+              "%s should not go that way now.".formatted(name(lever.id())),
               explanation.whyNot(lever, said.direction()).lines()));
     } else if (said == null && wanted != null) {
       remarks.add(
           new Remark(
-              "%s should be moved now: %s.".formatted(name(lever), Answers.words(lever, wanted)),
+              "%s should be moved now: %s."
+                  .formatted(name(lever.id()), Answers.words(lever, wanted)),
               explanation.how(lever.id()).lines()));
     } else if (said != null
         && Math.abs(said.degrees() - wanted.degrees()) >= Judgement.SAME_DEGREES) {
       remarks.add(
           new Remark(
               "%s: the way is right, the size is not; it is %s, not %s."
-                  .formatted(name(lever), Degrees.of(wanted.degrees()), Degrees.of(said.degrees())),
+                  .formatted(
+                      name(lever.id()), Degrees.of(wanted.degrees()), Degrees.of(said.degrees())),
               explanation.how(lever.id()).lines()));
     }
   }
@@ -233,7 +303,7 @@ public final class Feedback {
     return advisor.notes().note(note).title();
   }
 
-  private static String name(Lever lever) {
-    return lever.id().substring(0, 1).toUpperCase(Locale.ROOT) + lever.id().substring(1);
+  private static String name(String lever) {
+    return lever.substring(0, 1).toUpperCase(Locale.ROOT) + lever.substring(1);
   }
 }

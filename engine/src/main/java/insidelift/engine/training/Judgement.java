@@ -4,6 +4,7 @@ import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.decision.Conclusion;
 import insidelift.engine.consultation.decision.Conclusion.Step;
 import insidelift.engine.consultation.foresight.NextQuestion;
+import insidelift.engine.notes.Note;
 import insidelift.engine.training.Ladder.Rung;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
@@ -25,8 +26,9 @@ import java.util.Set;
  *       about what to do now (bits for the effort), over that of the question the engine would have
  *       asked at the same point, at most 1; their mean, where a question that the engine would
  *       still have asked counts nought, and so does one after nothing could change any more.
- *   <li><b>Conclusion</b>: the finding, the levers, the directions and the sizes, a quarter each; a
- *       fault is one whole.
+ *   <li><b>Conclusion</b>: the finding, what comes before camber and caster, the levers, the
+ *       directions and the sizes, a fifth each; a quarter each in an attempt from before the second
+ *       was asked. A fault is one whole, and so is a good kart: who changes it has nothing.
  *   <li><b>Reason</b>: whether the note that was named holds in this case.
  *   <li><b>Safety</b>: nought where a lever was moved, or left, over a fault, or moved in a way
  *       that a limit forbids; half where the kart was never looked over and had no fault by luck.
@@ -62,6 +64,24 @@ public final class Judgement {
     }
   }
 
+  /** How the answer to what comes before camber and caster is judged. */
+  public enum First {
+    /** It comes first, or nothing does and nothing was named. */
+    RIGHT(1),
+    /** It is worth a try, but does not come first. */
+    HALF(0.5),
+    /** The other way of that lever would be worth a try. */
+    WRONG_WAY(0),
+    /** Neither; or a good kart is changed. */
+    WRONG(0);
+
+    private final double part;
+
+    First(double part) {
+      this.part = part;
+    }
+  }
+
   private final Drill drill;
   private final Advisor advisor;
   private final NextQuestion next;
@@ -70,6 +90,8 @@ public final class Judgement {
   private final Map<Lever, Step> said = new EnumMap<>(Lever.class);
   private Optional<String> found = Optional.empty();
   private Optional<String> because = Optional.empty();
+  private Optional<String> first = Optional.empty();
+  private FirstLever before;
   private boolean fixFirst;
 
   /** The judgement on a drill as far as it has gone. */
@@ -84,6 +106,8 @@ public final class Judgement {
         fixFirst = true;
       } else if (move instanceof DrillMove.Found named) {
         found = Optional.of(named.finding());
+      } else if (move instanceof DrillMove.First lever) {
+        first = Optional.of(lever.step());
       } else if (move instanceof DrillMove.Move set) {
         said.put(set.lever(), set.step());
       } else if (move instanceof DrillMove.Because reason) {
@@ -115,6 +139,38 @@ public final class Judgement {
   /** The finding that was named. */
   public Optional<String> found() {
     return found;
+  }
+
+  /**
+   * The step of another lever that was to come first, or {@link Drill#NONE}; empty if nobody asked.
+   */
+  public Optional<String> first() {
+    return first;
+  }
+
+  /** How that was judged, if it was asked. */
+  public Optional<First> firstJudged() {
+    return first.map(before()::judge);
+  }
+
+  /** What comes before camber and caster: worked out when it is asked for, as questions are. */
+  FirstLever before() {
+    if (before == null) {
+      before = FirstLever.of(advisor, drill);
+    }
+    return before;
+  }
+
+  /** The note on why the kart is left alone, if it was good as it stood. */
+  public Optional<Note> goodKart() {
+    return Optional.of(before()).filter(FirstLever::keep).map(FirstLever::choice);
+  }
+
+  /** Whether anything at all was to be changed on it. */
+  public boolean changed() {
+    return fixFirst
+        || !moved().isEmpty()
+        || first.filter(step -> !step.equals(Drill.NONE)).isPresent();
   }
 
   /** The reason that was named. */
@@ -159,9 +215,14 @@ public final class Judgement {
     if (fault || fixFirst) {
       return fault && fixFirst && !given.contains(Rung.FINDING) ? 100 : 0;
     }
+    if (goodKart().isPresent() && changed()) {
+      return 0;
+    }
     double parts = rightFinding() && !given.contains(Rung.FINDING) ? 1 : 0;
+    parts += firstJudged().map(judged -> judged.part).orElse(0.0);
+    int of = first.isPresent() ? 5 : 4;
     if (said.isEmpty() || !moved().keySet().equals(right.moves().keySet())) {
-      return points(parts / 4);
+      return points(parts / of);
     }
     boolean ways = true;
     boolean sizes = true;
@@ -170,7 +231,7 @@ public final class Judgement {
       ways &= step.direction() == move.getValue().direction();
       sizes &= Math.abs(step.degrees() - move.getValue().degrees()) < SAME_DEGREES;
     }
-    return points((parts + 1 + (ways ? 1 : 0) + (ways && sizes ? 1 : 0)) / 4);
+    return points((parts + 1 + (ways ? 1 : 0) + (ways && sizes ? 1 : 0)) / of);
   }
 
   /** Whether what to do was right but for the finding and the sizes. */
@@ -180,6 +241,9 @@ public final class Judgement {
       return right.status() == Status.FIX_FIRST && fixFirst;
     }
     if (said.isEmpty() || !moved().keySet().equals(right.moves().keySet())) {
+      return false;
+    }
+    if (firstJudged().filter(judged -> judged != First.RIGHT).isPresent()) {
       return false;
     }
     return right.moves().entrySet().stream()

@@ -98,6 +98,7 @@ final class Ladder {
 
   private String answer(Situation known) {
     Conclusion now = Conclusion.of(advisor.decider(), known);
-    return "What to do: " + Answers.words(now, advisor.notes()) + ".";
+    String first = advisor.outline(known).lead().map(lead -> " " + Feedback.words(lead)).orElse("");
+    return "What to do: " + Answers.words(now, advisor.notes()) + "." + first;
   }
 }

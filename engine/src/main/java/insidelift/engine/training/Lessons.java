@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 
-/** The first hour of somebody who has never set up a kart: ten short lessons. */
+/** The first hour of somebody who has never set up a kart: eleven short lessons. */
 public final class Lessons {
 
   /** The section with the check on one's own kart. */
@@ -16,6 +16,9 @@ public final class Lessons {
 
   /** The section with what is told in the question: answers, one an item. */
   public static final String ASK = "Ask";
+
+  /** The same where the question is what comes before camber and caster. */
+  public static final String ASK_FIRST = "Ask first";
 
   /**
    * One lesson.
@@ -38,12 +41,16 @@ public final class Lessons {
   }
 
   private static Card.Choice question(Note note) {
+    boolean first = note.sections().containsKey(ASK_FIRST);
     Map<String, String> told = new LinkedHashMap<>();
-    for (String item : note.section(ASK)) {
+    for (String item : note.section(first ? ASK_FIRST : ASK)) {
       int colon = item.indexOf(": ");
       told.put(item.substring(0, colon), item.substring(colon + 2));
     }
     return new Card.Choice(
-        "lesson:" + note.id(), Topics.LESSONS, Card.Kind.DECISION, Situation.of(told));
+        "lesson:" + note.id(),
+        Topics.LESSONS,
+        first ? Card.Kind.LEAD : Card.Kind.DECISION,
+        Situation.of(told));
   }
 }

@@ -4,12 +4,15 @@ import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.foresight.NextQuestion;
 import insidelift.engine.logbook.AttemptEntry;
 import insidelift.engine.logbook.Numbered;
+import insidelift.shared.Status;
 import insidelift.shared.situation.Printable;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.ToIntFunction;
 
@@ -108,6 +111,27 @@ public final class ResultSheet {
     return "Faults missed: " + missed + " (the worst mistake there is).";
   }
 
+  /**
+   * How often what comes before camber and caster was named rightly, in a sentence; empty where
+   * nobody was asked.
+   */
+  public Optional<String> first() {
+    List<Judgement.First> judged =
+        rows.stream()
+            .map(Row::judged)
+            .filter(one -> one.drill().right().status() != Status.FIX_FIRST)
+            .flatMap(one -> one.firstJudged().stream())
+            .toList();
+    return judged.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "What comes first: right in %d of %d, half right in %d."
+                .formatted(
+                    Collections.frequency(judged, Judgement.First.RIGHT),
+                    judged.size(),
+                    Collections.frequency(judged, Judgement.First.HALF)));
+  }
+
   /** The sheet as lines of at most 80 columns. */
   public List<String> lines() {
     List<String> lines = new ArrayList<>();
@@ -116,6 +140,7 @@ public final class ResultSheet {
     lines.addAll(leftOut);
     lines.add("");
     lines.add(missed());
+    first().ifPresent(lines::add);
     lines.add("");
     lines.add("said  rules  what to do now");
     answers()

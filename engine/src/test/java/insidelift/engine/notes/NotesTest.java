@@ -41,7 +41,7 @@ class NotesTest {
       Map.of(
           "term", List.of("Claim", "Drawing", "Look"),
           "check", List.of("Claim", "Do"),
-          "lesson", List.of("Claim", "Hands on", "Ask"),
+          "lesson", List.of("Claim", "Hands on", "Ask", "Ask first"),
           "claim",
               List.of(
                   "Claim",
@@ -191,6 +191,19 @@ class NotesTest {
               assertThat(note.text("Feel")).as(note.id()).isNotBlank();
               assertThat(note.text("Undo")).as(note.id()).isNotBlank();
             });
+  }
+
+  /** Advice and feedback end a sentence with it: "Leave caster where it is: ...". */
+  @Test
+  void everyNoteThatKeepsALeverWhereItIsHasItsClause() {
+    rules.stream()
+        .filter(
+            rule ->
+                rule.acts(Verb.BARRED).anyMatch(act -> Lever.isOne(act.word(0)))
+                    || Set.of("again", "again.slight", "keep", "move", "restore", "undo", "wait")
+                        .contains(rule.id()))
+        .map(rule -> notes.note(rule.note()))
+        .forEach(note -> assertThat(note.because()).as(note.id()).isNotBlank());
   }
 
   @Test

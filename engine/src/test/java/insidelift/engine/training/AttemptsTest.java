@@ -13,12 +13,17 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import insidelift.engine.consultation.decision.Conclusion.Step;
 import insidelift.engine.logbook.AttemptEntry;
+import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.Numbered;
+import insidelift.engine.training.Feedback.Remark;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -34,6 +39,8 @@ class AttemptsTest {
             new DrillMove.Ask("water"),
             new DrillMove.FixFirst(),
             new DrillMove.Found("mid-push"),
+            new DrillMove.First("front-width more"),
+            new DrillMove.First(Drill.NONE),
             new DrillMove.Move(Lever.CAMBER, new Step(Direction.MORE, 0.5)),
             new DrillMove.Because("camber-front-weak"));
     assertThat(moves.stream().map(DrillMove::words).map(DrillMove::of)).isEqualTo(moves);
@@ -55,9 +62,52 @@ class AttemptsTest {
     assertThat(judged(again).conclusion()).isEqualTo(judged(drill).conclusion());
   }
 
+  /** Lines as they were written before it was asked what comes first. */
+  @Test
+  void anAttemptFromBeforeWhatComesFirstWasAskedIsReadAndJudgedInQuarters(@TempDir Path data)
+      throws Exception {
+    Path folder = Files.createDirectory(data.resolve("training"));
+    Files.writeString(
+        folder.resolve(Logbook.FILE),
+        """
+        {"n":1,"at":"2026-04-12T09:14:05Z","kind":"logbook","entry":{"version":1,"about":"Insidelift's logbook"},"check":"6a0cc0c5"}
+        {"n":2,"at":"2026-04-12T09:14:05Z","kind":"attempt","entry":{"trainee":"Ida Vento","case":"old","answers":{"water":"dry","turn-in":"understeer"},\
+        "moves":["look","found entry-push","set camber hold 0.00","set caster more 1.00"],"day":"2026-04-12"},"check":"70ecd2c5"}
+        """);
+    List<Numbered<AttemptEntry>> attempts = new StudyLog(data).attempts("Ida Vento");
+    assertThat(attempts).hasSize(1);
+    Judgement judged = judged(ResultSheet.again(ADVISOR, NEXT, attempts.get(0).entry()));
+    assertThat(judged.firstJudged()).isEmpty();
+    assertThat(judged.conclusion()).isEqualTo(100);
+    assertThat(Feedback.on(ADVISOR, judged))
+        .extracting(Remark::what)
+        .noneMatch(what -> what.contains("First comes"));
+    assertThat(new ResultSheet(ADVISOR, NEXT, attempts).first()).isEmpty();
+  }
+
+  @Test
+  void aSheetSaysHowOftenWhatComesFirstWasRight() {
+    List<Numbered<AttemptEntry>> attempts = new ArrayList<>();
+    for (String first : List.of("none", "none", "rear-pressure more", "axle more")) {
+      Drill drill = drill(push());
+      drill.say(new DrillMove.First(first));
+      decide(drill, "mid-push", Lever.CAMBER, Direction.MORE, 0.5);
+      attempts.add(new Numbered<>(attempts.size() + 2, attempt(drill), false));
+    }
+    assertThat(new ResultSheet(ADVISOR, NEXT, attempts).lines())
+        .contains("What comes first: right in 2 of 4, half right in 1.");
+  }
+
   @ParameterizedTest
   @ValueSource(
-      strings = {"ask tomorrow", "found nobody", "because nothing", "because camber\u202e-x"})
+      strings = {
+        "ask tomorrow",
+        "found nobody",
+        "first wing more",
+        "first driver more",
+        "because nothing",
+        "because camber\u202e-x"
+      })
   void aMoveThatNamesWhatThisBuildLacksIsRefusedInPrintableWords(String move) {
     AttemptEntry attempt = attempt(List.of("look", move));
     assertThatThrownBy(() -> ResultSheet.again(ADVISOR, NEXT, attempt))

@@ -131,9 +131,9 @@ class CardsTest {
   }
 
   @Test
-  void thereAreTenLessonsEachWithACheckAndAQuestionTheRulesAnswer() {
+  void thereAreElevenLessonsEachWithACheckAndAQuestionTheRulesAnswer() {
     List<Lessons.Lesson> lessons = Lessons.of(ADVISOR.notes());
-    assertThat(lessons).hasSize(10);
+    assertThat(lessons).hasSize(11);
     for (Lessons.Lesson lesson : lessons) {
       String id = lesson.note().id();
       assertThat(id).startsWith("lesson-%02d-".formatted(lesson.number()));

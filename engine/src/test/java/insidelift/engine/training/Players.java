@@ -8,6 +8,7 @@ import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary.Question;
+import insidelift.shared.advice.Advice.OtherLever;
 import insidelift.shared.situation.Situation;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,6 +46,9 @@ final class Players {
       drill.say(
           new DrillMove.Found(
               heard.findings().isEmpty() ? Drill.NONE : heard.findings().iterator().next()));
+      drill.say(
+          new DrillMove.First(
+              advisor.outline(known).lead().map(OtherLever::move).orElse(Drill.NONE)));
       for (Lever lever : Lever.values()) {
         drill.say(
             new DrillMove.Move(

@@ -88,10 +88,13 @@ public record Situation(
   public Situation settled() {
     Situation settled = this;
     boolean geared = answer("gearbox").filter("gears"::equals).isPresent();
-    if (geared && answer("power").isPresent()) {
+    // Kilowatts that were told stay: the reader counts them by itself.
+    if (geared && !numbers.containsKey("power")) {
       Map<String, String> high = new LinkedHashMap<>(answers);
       high.put("power", "high");
-      settled = new Situation(high, numbers, kart, declined, history);
+      Set<String> open = new LinkedHashSet<>(declined);
+      open.remove("power");
+      settled = new Situation(high, numbers, kart, open, history);
     }
     boolean differ =
         !kart.camber().map(Sides::equal).orElse(true)
