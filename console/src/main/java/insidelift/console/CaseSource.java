@@ -1,6 +1,7 @@
 package insidelift.console;
 
 import insidelift.engine.consultation.session.SavedConsultation;
+import insidelift.engine.logbook.DriverEntry;
 import insidelift.engine.logbook.KartEntry;
 import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.LogbookProblem;
@@ -37,7 +38,8 @@ record CaseSource(String name) {
    * What was found.
    *
    * @param situation the situation, with the kart's own sheet where the logbook has one
-   * @param kart the kart's name, driver and day, in the user's own words; empty where nobody said
+   * @param kart what the user calls the kart; empty where nobody said
+   * @param subject driver, kart and day, for the top of a card; empty where nobody said
    */
   record Found(Situation situation, String kart, String subject) {}
 
@@ -77,7 +79,7 @@ record CaseSource(String name) {
             .map(Numbered::entry)
             .orElseThrow(() -> new CaseProblem("the logbook has no such run"));
     return new Found(
-        own(book, run.kart(), run.situation()),
+        own(book, run.kart(), run.driver(), run.situation()),
         book.name(run.kart()),
         "%s, %s, %s"
             .formatted(book.name(run.driver()), book.name(run.kart()), book.day(run.day()).date()));
@@ -86,16 +88,21 @@ record CaseSource(String name) {
   /** A kart of the logbook as it stood when it was last driven. */
   static Found kart(Logbook book, int kart) {
     Situation last = Situation.UNKNOWN;
+    int driver = 0;
     for (Numbered<RunEntry> run : book.runs()) {
-      last = run.entry().kart() == kart ? run.entry().situation() : last;
+      if (run.entry().kart() == kart) {
+        last = run.entry().situation();
+        driver = run.entry().driver();
+      }
     }
-    return new Found(own(book, kart, last), book.name(kart), book.name(kart));
+    return new Found(own(book, kart, driver, last), book.name(kart), book.name(kart));
   }
 
-  /** A situation with what the logbook knows of its kart. */
-  private static Situation own(Logbook book, int kart, Situation situation) {
+  /** A situation with what the logbook knows of its kart, and of whoever drove it. */
+  private static Situation own(Logbook book, int kart, int driver, Situation situation) {
     Map<String, String> always =
         new LinkedHashMap<>(book.entry(kart, KartEntry.class).orElseThrow().answers());
+    book.entry(driver, DriverEntry.class).map(DriverEntry::answers).ifPresent(always::putAll);
     always.keySet().removeAll(situation.answers().keySet());
     KartRecord past = situation.kart().past();
     for (Map.Entry<String, Baseline> one : book.baselines(kart).entrySet()) {

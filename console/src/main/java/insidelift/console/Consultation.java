@@ -143,7 +143,7 @@ final class Consultation {
     while (true) {
       questions();
       boolean more = !blocked() && !session.open().isEmpty();
-      boolean good = session.status() == Status.HOLD;
+      boolean good = sheet.offered();
       Pager.Wish wish = new Pager(screen, more, good, talk).show(advice());
       while (wish == Pager.Wish.KEEP || (wish == Pager.Wish.AGAIN && !anew())) {
         if (wish == Pager.Wish.KEEP) {
@@ -158,6 +158,7 @@ final class Consultation {
         limit = asked + ANSWERS;
       } else if (wish == Pager.Wish.AGAIN) {
         session.resume(Situation.UNKNOWN);
+        kart = Optional.empty();
         settings.back();
         asked = 0;
         limit = ANSWERS;

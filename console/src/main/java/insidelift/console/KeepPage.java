@@ -10,6 +10,7 @@ import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.logbook.LogbookWriter;
 import insidelift.engine.logbook.RefusedEntryException;
 import insidelift.engine.logbook.WrittenText;
+import insidelift.shared.Answer;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.advice.Advice.Kept;
@@ -58,7 +59,7 @@ final class KeepPage {
     good.ifPresent(kept -> text.paragraph(AdviceWords.keep(kept)));
     if (good.isEmpty()) {
       text.paragraph(
-          session.status() == Status.HOLD
+          offered()
               ? "Neither camber nor caster was told: type them below, as in camber=0.5."
               : "The advice is not to keep this setting: only what you type here is kept.");
     }
@@ -83,6 +84,16 @@ final class KeepPage {
       return;
     }
     keep(name, condition, typed.get().or(good.isPresent() ? standing() : Baseline.UNKNOWN));
+  }
+
+  /** Whether the kart is good as it stands: measured, or with nothing read and no complaint. */
+  boolean offered() {
+    Kart kart = session.situation().kart();
+    return session.advice().baseline() != null
+        || (session.status() == Status.HOLD
+            && kart.camber().isEmpty()
+            && kart.caster().isEmpty()
+            && session.situation().facts(vocabulary).stream().noneMatch(Answer::complaint));
   }
 
   private String name(Optional<String> known) throws Left {
@@ -153,7 +164,7 @@ final class KeepPage {
       Baseline before =
           kart.map(book::baselines)
               .map(own -> own.get(condition))
-              .map(own -> new Baseline(own.stand(), Measured.UNKNOWN, own.levers(), Map.of()))
+              .map(Baseline::lasting)
               .orElse(Baseline.UNKNOWN);
       Baseline today =
           new Baseline(

@@ -10,7 +10,6 @@ import insidelift.shared.situation.Baseline;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -99,14 +98,14 @@ final class LogKeep extends LogWriting {
                         new IllegalArgumentException(
                             "the run does not tell the water: say --for dry or --for wet"))
             : condition.name();
-    Baseline before = before(book, run.kart(), track);
-    Baseline rest =
-        new Baseline(before.stand(), Baseline.Measured.UNKNOWN, before.levers(), Map.of());
     return new BaselineEntry(
         run.kart(),
         track,
         Optional.of(number),
-        some(typed.or(GoodRun.baseline(book, run, vocabulary)).or(rest)));
+        some(
+            typed
+                .or(GoodRun.baseline(book, run, vocabulary))
+                .or(before(book, run.kart(), track).lasting())));
   }
 
   private static Baseline before(Logbook book, int kart, String condition) {

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -116,11 +117,33 @@ class SheetCommandTest {
     assertThat(sheet)
         .contains(
             "Front-end sheet: Heron 7, DATE",
-            "camber, degrees         +0.50/+0.25  +0.50/+0.25  +0.69~  +1.00    +1.63~",
+            "camber, degrees         +0.50/+0.25  +0.50/+0.25  +0.75~  +1.00    +1.75~",
             "Dry / wet: front width two spacers a side / widest.",
             "dry: cold 0.75 bar, by Ada, date DATE, track Larkmoor Bowl.",
             "Read on the stand. The driver aboard adds: camber -0.5°.");
     assertThat(sheet("sheet", "--kart", "Heron 7")).isEqualTo(sheet);
+  }
+
+  @Test
+  void aStartIsThatOfTheDriverWhoDrove() {
+    logged();
+    done("log", "correct", "driver", "3", "--answer", "driver-strength=limited", "--because", "x");
+
+    assertThat(sheet("sheet", "run:6"))
+        .anyMatch(line -> line.matches("caster, degrees +\\+1.00 +0.00\\* +0.00\\* +\\+1.00\\*.*"));
+  }
+
+  @Test
+  void figuresHaveAPointWhateverTheCountry() {
+    Locale before = Locale.getDefault();
+    Locale.setDefault(Locale.GERMANY);
+    try {
+      logged();
+      assertThat(sheet("sheet", "run:6"))
+          .anyMatch(line -> line.matches(" +toe a wheel.* 0\\.20\\*.*"));
+    } finally {
+      Locale.setDefault(before);
+    }
   }
 
   @Test

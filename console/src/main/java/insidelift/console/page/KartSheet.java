@@ -106,9 +106,10 @@ public record KartSheet(
             "  toe a wheel, degrees",
             sheet.toe(),
             value ->
-                "%.2f"
-                    .formatted(
-                        Math.abs(new ToeOverDisc(sheet.discMm(), 2 * value).totalOutDeg()) / 2)));
+                String.format(
+                    Locale.ROOT,
+                    "%.2f",
+                    Math.abs(new ToeOverDisc(sheet.discMm(), 2 * value).totalOutDeg()) / 2)));
     return rows;
   }
 

@@ -55,10 +55,11 @@ public record FrontEndSheet(
   /** The disc over which the trade tells toe (as published: 1 mm in all is 0.10° a wheel). */
   private static final double DISC = 280;
 
-  /** The least toe-out a side that is published for rain, mm; see the note lever-toe. */
+  /** The least toe-out a side that is published for rain, mm (crg-2005; see the note lever-toe). */
   private static final double TOE_WET = 3;
 
-  private static final double TIDY = 100;
+  /** What is worked out is told to a quarter of a degree, as finely as readings are told apart. */
+  private static final double TIDY = 4;
 
   /** What one position of a lever moves. */
   public record Position(double degrees, boolean measured) {}

@@ -97,6 +97,14 @@ public record Baseline(
         over(before.noted, noted));
   }
 
+  /**
+   * What stays where a new reading is kept: neither who set it and when, nor what was read with the
+   * driver aboard, which belongs to the readings beside it.
+   */
+  public Baseline lasting() {
+    return new Baseline(stand, Measured.UNKNOWN, levers, Map.of());
+  }
+
   private static Map<String, String> over(Map<String, String> before, Map<String, String> now) {
     Map<String, String> all = new LinkedHashMap<>(before);
     all.putAll(now);
