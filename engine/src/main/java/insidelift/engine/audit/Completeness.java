@@ -51,7 +51,7 @@ final class Completeness {
     return rule.acts(Verb.START).findAny().isPresent()
         || rule.acts(Verb.CLAIM)
             .filter(act -> Lever.isOne(act.word(0)))
-            .anyMatch(act -> act.number(3) > 0 || act.word(6).equals("both"));
+            .anyMatch(act -> act.number(3) > 0 || !act.word(6).equals("one"));
   }
 
   private static void lacks(

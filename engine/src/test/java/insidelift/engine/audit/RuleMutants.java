@@ -120,7 +120,7 @@ final class RuleMutants {
               word(act, 4, "" + (act.number(4) + 10)),
               word(act, 4, "" + (act.number(4) - 10)),
               word(act, 5, act.word(5).equals("none") ? "other" : "none"),
-              word(act, 6, act.word(6).equals("both") ? "one" : "both"));
+              word(act, 6, act.word(6).equals("one") ? "both" : "one"));
       case BARRED ->
           List.of(
               word(act, 0, lever(act.word(0))),

@@ -183,7 +183,15 @@ class NotesTest {
                                 || (act.verb() == Verb.CLAIM
                                     && Lever.isOne(act.word(0))
                                     && act.number(3) > 0)))
-        .map(rule -> notes.note(rule.note()))
+        .flatMap(
+            rule ->
+                Stream.concat(
+                    Stream.of(rule.note()),
+                    // A claim that is turned round may do so in the words of another note.
+                    rule.acts(Verb.CLAIM)
+                        .map(act -> act.word(6))
+                        .filter(word -> !word.equals("both") && !word.equals("one"))))
+        .map(notes::note)
         .forEach(
             note -> {
               assertThat(note.because()).as(note.id()).isNotBlank();

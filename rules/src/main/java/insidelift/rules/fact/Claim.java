@@ -13,6 +13,8 @@ import org.kie.api.definition.rule.Rule;
  * @param strength 1 slightly, 2 clearly, 3 strongly; negative takes away
  * @param credence how far that camp is believed, in per cent
  * @param camp the camp of a dispute, or the word none where nobody disputes it
+ * @param mirrored {@code one} where it says nothing of the other direction, {@code both} where it
+ *     says the opposite of it, or the id of the note that says the opposite in its own words
  */
 public record Claim(
     By by,
@@ -22,8 +24,11 @@ public record Claim(
     int strength,
     int credence,
     String camp,
-    boolean mirrored)
+    String mirrored)
     implements Spoken {
+
+  private static final String ONE_SIDED = "one";
+  private static final String BY_THE_SAME_NOTE = "both";
 
   /** A claim by a rule that speaks. */
   public Claim(
@@ -36,19 +41,6 @@ public record Claim(
       String camp,
       String mirrored) {
     this(By.of(rule), lever, direction, on, strength, credence, camp, mirrored);
-  }
-
-  /** A claim in the words of a table, which is mirrored where they say {@code both}. */
-  public Claim(
-      By by,
-      String lever,
-      String direction,
-      String on,
-      int strength,
-      int credence,
-      String camp,
-      String mirrored) {
-    this(by, lever, direction, on, strength, credence, camp, mirrored.equals("both"));
   }
 
   /** Whether some camp contradicts it. */
@@ -64,13 +56,19 @@ public record Claim(
     if (direction.equals(way)) {
       return all;
     }
-    return mirrored ? -all : 0;
+    return mirrored.equals(ONE_SIDED) ? 0 : -all;
   }
 
   /** What it adds to the sum of a move that way. */
   public Part part(String way, Found found) {
     int sign = found.wants() == 0 ? 1 : found.wants();
     int points = Part.hundredth(found.weight() * says(way) * sign);
-    return new Part(by, lever, way, found.finding(), points, disputed());
+    return new Part(behind(way), lever, way, found.finding(), points, disputed());
+  }
+
+  /** The line, on the note that speaks of a move that way: what to feel is another thing. */
+  private By behind(String way) {
+    boolean same = direction.equals(way) || mirrored.equals(BY_THE_SAME_NOTE);
+    return same ? by : new By(by.rule(), mirrored);
   }
 }
