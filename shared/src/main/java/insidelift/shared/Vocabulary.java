@@ -71,6 +71,7 @@ public final class Vocabulary {
         one.text("why"),
         one.text("group"),
         one.flag("first"),
+        one.flag("stays"),
         one.number("effort").intValue(),
         List.copyOf(values),
         one.texts("notes"),
@@ -149,7 +150,9 @@ public final class Vocabulary {
    * @param ask the question in plain words
    * @param why why it is asked, in a few words
    * @param group which part of the job it belongs to
-   * @param first whether it is asked before all others: what the answers to them mean hangs on it
+   * @param first whether it is asked before all others and before a lever is moved: the advice
+   *     stands on it
+   * @param stays whether its answer is of the kart or the driver, and not of one run
    * @param effort what answering costs: 1 remember or look, 2 look closely, 3 measure, 5 measure
    *     with an instrument not everybody has
    * @param values its legal values
@@ -162,6 +165,7 @@ public final class Vocabulary {
       String why,
       String group,
       boolean first,
+      boolean stays,
       int effort,
       List<Value> values,
       List<String> notes,

@@ -278,6 +278,13 @@ public record Advice(
   /** An answer in plain words. */
   public record Observation(String question, String value, String words) {}
 
-  /** A question that is still open. */
-  public record Open(String question, String ask, String why) {}
+  /**
+   * A question that is still open.
+   *
+   * @param question its id
+   * @param ask the question in plain words
+   * @param why why it is asked, in a few words
+   * @param leads whether the advice stands on it: to be told before a lever is moved
+   */
+  public record Open(String question, String ask, String why, boolean leads) {}
 }

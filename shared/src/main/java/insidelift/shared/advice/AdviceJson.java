@@ -214,6 +214,7 @@ public final class AdviceJson {
     out.writeStringField("question", open.question());
     out.writeStringField("ask", open.ask());
     out.writeStringField("why", open.why());
+    out.writeBooleanField("leads", open.leads());
   }
 
   private <T> void list(String key, List<T> members, Member<T> writer) throws IOException {

@@ -56,6 +56,18 @@ public record Driven(
     return List.copyOf(telling.subList(Math.max(0, telling.size() - KEPT), telling.size()));
   }
 
+  /** Whether its change took back that of the run before: its lever, its way back, after worse. */
+  public boolean takesBack(Driven before) {
+    String change = answers.getOrDefault("last-change", "");
+    String back =
+        change.endsWith("-more")
+            ? change.replaceFirst("-more$", "-less")
+            : change.replaceFirst("-less$", "-more");
+    return !back.equals(change)
+        && "worse".equals(before.answers.get("last-effect"))
+        && back.equals(before.answers.get("last-change"));
+  }
+
   private boolean changed() {
     return !answers.getOrDefault("last-change", "none").equals("none");
   }

@@ -320,7 +320,7 @@ final class Wording {
     }
     return advisor.open().ranked(situation).stream()
         .limit(OPEN_SHOWN)
-        .map(question -> new Open(question.id(), question.ask(), question.why()))
+        .map(question -> new Open(question.id(), question.ask(), question.why(), question.first()))
         .toList();
   }
 

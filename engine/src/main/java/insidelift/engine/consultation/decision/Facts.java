@@ -142,7 +142,8 @@ public final class Facts {
     // Whoever writes the run that is told of into the history as well means one run.
     boolean twice = !runs.isEmpty() && same(runs.get(runs.size() - 1), now(false));
     boolean undo = twice && runs.remove(runs.size() - 1).undo();
-    Driven present = now(undo || backAgain(runs));
+    boolean back = !runs.isEmpty() && now(false).takesBack(runs.get(runs.size() - 1));
+    Driven present = now(undo || back);
     runs.add(present);
     trials(runs);
     visits(runs);
@@ -185,26 +186,8 @@ public final class Facts {
         undo);
   }
 
-  /** Whether the last change took back the one before it: its lever, its way back, after worse. */
-  private boolean backAgain(List<Driven> history) {
-    if (history.isEmpty()) {
-      return false;
-    }
-    Map<String, String> last = history.get(history.size() - 1).answers();
-    return "worse".equals(last.get("last-effect"))
-        && situation
-            .answer("last-change")
-            .flatMap(change -> change(change).map(Change::back))
-            .filter(back -> back.equals(last.get("last-change")))
-            .isPresent();
-  }
-
   /** One lever moved one way, from an answer to {@code last-change}. */
-  private record Change(String lever, String direction) {
-    String back() {
-      return lever + (direction.equals("more") ? "-less" : "-more");
-    }
-  }
+  private record Change(String lever, String direction) {}
 
   private static Optional<Change> change(String answer) {
     String lever = answer.replaceFirst("-(more|less)$", "");

@@ -16,10 +16,11 @@ import java.util.stream.Collectors;
 
 /**
  * Chooses what to ask next. The safety checks come first, all together. After them a question is
- * worth asking only if in some completion of the other answers its answer changes what to do now:
- * in one of those drawn by chance, or in one made so that a rule that reads it comes true. The best
- * is the one whose answer tells most about what to do now for the effort of giving it (J. de Kleer
- * and B. C. Williams, 1987: one step ahead). Not for several threads.
+ * worth asking only if the advice stands on it, or if in some completion of the other answers its
+ * answer changes what to do now: in one of those drawn by chance, or in one made so that a rule
+ * that reads it comes true. The best is the one whose answer tells most about what to do now for
+ * the effort of giving it (J. de Kleer and B. C. Williams, 1987: one step ahead). Not for several
+ * threads.
  */
 public final class NextQuestion {
 
@@ -42,6 +43,7 @@ public final class NextQuestion {
   private final Completions completions;
   private final Witness witness;
   private final Set<String> thoughtOf;
+  private final List<String> stoodOn;
   private final Map<List<Object>, Outlook> chosen =
       new LinkedHashMap<>(64, 0.75f, true) {
         private static final long serialVersionUID = 1L;
@@ -66,6 +68,11 @@ public final class NextQuestion {
             .flatMap(rule -> rule.premises().stream())
             .flatMap(premise -> OpenQuestions.questions(premise).stream())
             .collect(Collectors.toSet());
+    this.stoodOn =
+        decider.vocabulary().questions().stream()
+            .filter(Question::first)
+            .map(Question::id)
+            .toList();
     // A change that was made and what came of it are told apart from the answers.
     thoughtOf.addAll(List.of("last-change", "last-effect", "time-left"));
   }
@@ -156,12 +163,13 @@ public final class NextQuestion {
       boolean fault = outcomes.fault(now);
       List<Integer> matter = fault ? new ArrayList<>() : read();
       List<Integer> best = best(matter);
-      // What is asked next must matter; what comes later is looked at when its turn comes.
-      while (!best.isEmpty() && !matters(best.get(0))) {
+      // What is asked next must matter; what comes later is looked at when its turn comes. The
+      // advice stands on what comes first, whatever it turns out to be.
+      while (!best.isEmpty() && !stoodOn(best.get(0)) && !matters(best.get(0))) {
         matter.remove(best.remove(0));
       }
       if (best.isEmpty()) {
-        matter.removeIf(q -> !matters(q));
+        matter.removeIf(q -> !stoodOn(q) && !matters(q));
         // What makes no sense yet may still matter: then what it hangs on is asked.
         matter.stream()
             .flatMap(q -> consistent.hangsOn(q).stream())
@@ -186,6 +194,7 @@ public final class NextQuestion {
               .flatMap(premise -> OpenQuestions.questions(premise).stream())
               .collect(Collectors.toSet());
       read.addAll(thoughtOf);
+      read.addAll(stoodOn);
       List<Integer> places = new ArrayList<>();
       for (int q = 0; q < box.length; q++) {
         if (open[q]
@@ -212,9 +221,16 @@ public final class NextQuestion {
         askable.forEach(q -> scores[q] = telling.bits(q));
         askable.sort(
             Comparator.comparing((Integer q) -> !grid.question(q).first())
+                .thenComparing(q -> grid.question(q).first() ? q : 0)
                 .thenComparingDouble(q -> -scores[q]));
       }
       return askable;
+    }
+
+    /** Whether it is to be known before a lever moves, and one may move. */
+    private boolean stoodOn(int question) {
+      return grid.question(question).first()
+          && (outcomes.moves(now) || drawn.stream().anyMatch(outcomes::moves));
     }
 
     /** Whether some completion that was tried makes this answer change what to do now. */

@@ -68,19 +68,24 @@ public final class OpenQuestions {
   }
 
   /**
-   * The questions that can still matter and make sense now, the most telling for the effort first.
-   * What was answered with "unknown" is not among them: the user has said so already.
+   * The questions that the advice stands on, then those that can still matter and make sense now,
+   * the most telling for the effort first. What was answered with "unknown" is not among them: the
+   * user has said so already.
    */
   public List<Question> ranked(Situation situation) {
     OpenAnswers known = new OpenAnswers(situation, vocabulary);
     Map<String, Double> scores = scores(known);
     int[] now = grid.point(situation, vocabulary);
     return vocabulary.questions().stream()
-        .filter(question -> scores.containsKey(question.id()))
+        .filter(
+            question ->
+                scores.containsKey(question.id())
+                    || (question.first() && known.open(question.id())))
         .filter(question -> consistent.askable(grid.place(question.id()), now))
         .sorted(
-            Comparator.comparingDouble(
-                (Question question) -> -scores.get(question.id()) / question.effort()))
+            Comparator.comparing((Question question) -> !question.first())
+                .thenComparingDouble(
+                    question -> -scores.getOrDefault(question.id(), 0.0) / question.effort()))
         .toList();
   }
 

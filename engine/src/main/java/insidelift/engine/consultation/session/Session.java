@@ -147,6 +147,18 @@ public final class Session {
     return Optional.of(step.question());
   }
 
+  /**
+   * Goes on with the next heat of the same kart and driver: what was felt is forgotten, and what
+   * was told of this run counts as the newest of those before.
+   *
+   * @param made whether what was advised was done to camber and caster
+   * @param sameTrack whether the track is as it was
+   */
+  public void nextHeat(boolean made, boolean sameTrack) {
+    Advice given = advice();
+    resume(new NextHeat(situation, advisor().vocabulary()).after(given, made, sameTrack));
+  }
+
   /** What the advice would come to by now, without its words. */
   public Status status() {
     return advisor().decide(situation).status();
