@@ -2,7 +2,6 @@ package insidelift.console;
 
 import insidelift.console.page.AdviceWords;
 import insidelift.shared.CheckKind;
-import insidelift.shared.Status;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.advice.Advice.Changeover;
 import insidelift.shared.advice.Advice.Check;
@@ -10,19 +9,25 @@ import insidelift.shared.advice.Advice.Decision;
 import insidelift.shared.advice.Advice.Dispute;
 import insidelift.shared.advice.Advice.Reason;
 import insidelift.shared.advice.Advice.Suggestion;
+import insidelift.shared.situation.Situation;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/**
- * An advice as text: what to do, then why, then cautions, then the job, then what else could be.
- */
+/** An advice as text: the answer on one screen, and what stands behind it, section by section. */
 final class AdviceText {
 
-  /** A part of the advice, which opens on a page of its own. */
+  /** A heading and what stands under it. */
   record Part(String title, List<String> lines) {}
+
+  /**
+   * What stands behind an answer.
+   *
+   * @param name the word that opens it
+   */
+  record Section(String name, Part part) {}
 
   /** How much of a changeover is worth a line for each job, minutes. */
   private static final int AN_HOUR = 60;
@@ -33,84 +38,39 @@ final class AdviceText {
     this.width = width;
   }
 
-  /** The advice in one piece. */
-  List<String> lines(Advice advice) {
+  /** All of it in one piece. */
+  List<String> lines(Advice advice, Situation situation) {
     Text text = new Text(width);
-    for (Part part : parts(advice)) {
-      text.heading(part.title());
-      part.lines().forEach(text::line);
-    }
+    put(text, answer(advice, situation));
+    sections(advice).forEach(section -> put(text, section.part()));
     return text.lines();
   }
 
-  /** The advice part by part; a part with nothing in it is left out. */
-  List<Part> parts(Advice advice) {
-    List<Part> parts = new ArrayList<>();
-    parts.add(new Part(AdviceWords.headline(advice.status()), whatToDo(advice)));
-    parts.add(new Part("Why", why(advice)));
-    parts.add(new Part("Take care", care(advice)));
-    parts.add(new Part("The job, step by step", job(advice)));
-    parts.add(new Part("What it does to the wheels", wheels(advice)));
-    parts.add(new Part("Did it work?", proof(advice)));
-    parts.add(new Part("What else could be", whatElse(advice)));
-    parts.add(new Part("Sources", sources(advice)));
-    parts.removeIf(part -> part.lines().isEmpty());
-    return parts;
+  private static void put(Text text, Part part) {
+    text.heading(part.title());
+    part.lines().forEach(text::line);
   }
 
-  private List<String> whatToDo(Advice advice) {
-    Text text = new Text(width);
-    advice.firstChecks().stream()
-        .filter(check -> check.kind() != CheckKind.LOOK)
-        .forEach(
-            check -> {
-              text.item("  ! ", check.what() + ".");
-              text.item("    ", check.action());
-            });
-    if (advice.status() == Status.NOT_ENOUGH) {
-      text.paragraph(AdviceWords.NOTHING_KNOWN);
-      advice.wouldHelp().stream()
-          .limit(1)
-          .forEach(open -> text.paragraph("What would help most: " + open.ask()));
-    }
-    boolean moves = advice.suggestions().stream().anyMatch(Suggestion::first);
-    advice.lead().ifPresent(lead -> text.item("  > ", AdviceWords.first(lead, moves)));
-    AdviceWords.restore(advice.changeover(), advice.minutes())
-        .ifPresent(line -> text.item("  > ", line));
-    advice.suggestions().stream()
-        .filter(Suggestion::first)
-        .forEach(
-            suggestion -> {
-              text.item("  > ", suggestion.summary());
-              text.item("    ", AdviceWords.sureness(suggestion));
-            });
-    if (advice.suggestions().stream().filter(Suggestion::first).count() > 1) {
-      text.item("    ", AdviceWords.together(advice.minutes()));
-    }
-    if (advice.changeover() != null) {
-      changeover(text, advice.changeover().jobs());
-    }
-    if (advice.baseline() != null) {
-      text.item("  + ", AdviceWords.keep(advice.baseline()));
-    }
-    List<Suggestion> later =
-        advice.suggestions().stream().filter(s -> !s.first() && s.moves()).toList();
-    if (!later.isEmpty()) {
-      text.blank().paragraph("Not now. Drive first; only then, if it is still needed:");
-      later.forEach(s -> text.item("  - ", s.summary()));
-    }
-    List<Suggestion> held = advice.suggestions().stream().filter(s -> !s.moves()).toList();
-    if (!held.isEmpty()) {
-      text.blank();
-      held.forEach(s -> text.item("  = ", s.summary()));
-    }
-    if (advice.suggestions().stream().noneMatch(Suggestion::moves)) {
-      advice.alternatives().stream()
-          .filter(other -> !other.leads())
-          .limit(2)
-          .forEach(other -> text.item("  - ", "Worth a try: " + AdviceWords.step(other)));
-    }
-    return text.lines();
+  /**
+   * What must be read to act.
+   *
+   * @param situation what it is given on
+   */
+  Part answer(Advice advice, Situation situation) {
+    return new Part(AdviceWords.headline(advice.status()), Answer.lines(width, advice, situation));
+  }
+
+  /** The sections in their order; one with nothing in it is left out. */
+  List<Section> sections(Advice advice) {
+    List<Section> sections = new ArrayList<>();
+    sections.add(new Section("steps", new Part("The job, step by step", job(advice))));
+    sections.add(new Section("why", new Part("Why", why(advice))));
+    sections.add(new Section("care", new Part("Take care", care(advice))));
+    sections.add(new Section("other", new Part("What else could be", whatElse(advice))));
+    sections.add(new Section("numbers", new Part("What it does to the wheels", wheels(advice))));
+    sections.add(new Section("sources", new Part("Sources", sources(advice))));
+    sections.removeIf(section -> section.part().lines().isEmpty());
+    return sections;
   }
 
   /** The jobs of an hour as a list, what takes longer in one line: there may be no time for it. */
@@ -185,6 +145,9 @@ final class AdviceText {
   /** Which way to turn for each lever that is moved now, then the job that they share. */
   private List<String> job(Advice advice) {
     Text text = new Text(width);
+    advice.firstChecks().stream()
+        .filter(check -> check.kind() != CheckKind.LOOK)
+        .forEach(check -> text.item("  ! ", check.what() + ". " + check.action()));
     List<Suggestion> now = advice.suggestions().stream().filter(Suggestion::first).toList();
     Set<String> shared = new LinkedHashSet<>();
     now.forEach(suggestion -> shared.addAll(suggestion.steps()));
@@ -209,6 +172,10 @@ final class AdviceText {
               text.blank().line("your own washers, for everything that is changed now");
               suggestion.washers().lines().forEach(text::line);
             });
+    proof(text, now);
+    if (advice.changeover() != null) {
+      changeover(text, advice.changeover().jobs());
+    }
     return text.lines();
   }
 
@@ -228,20 +195,26 @@ final class AdviceText {
     return text.lines();
   }
 
-  private List<String> proof(Advice advice) {
-    Text text = new Text(width);
-    for (Suggestion suggestion : advice.suggestions()) {
-      if (suggestion.first()) {
-        text.blank().line(suggestion.lever().id());
-        suggestion.confirm().forEach(feel -> text.item("  it worked if: ", feel));
-        suggestion.undo().forEach(undo -> text.item("  take it back: ", undo));
-      }
+  private static void proof(Text text, List<Suggestion> now) {
+    if (!now.isEmpty()) {
+      text.blank().line("did it work?");
     }
-    return text.lines();
+    for (Suggestion suggestion : now) {
+      String lever = "  " + suggestion.lever().id();
+      suggestion.confirm().forEach(feel -> text.item(lever + " worked if: ", feel));
+      suggestion.undo().forEach(undo -> text.item(lever + ", take it back: ", undo));
+    }
   }
 
   private List<String> whatElse(Advice advice) {
     Text text = new Text(width);
+    List<Suggestion> later =
+        advice.suggestions().stream().filter(s -> !s.first() && s.moves()).toList();
+    if (!later.isEmpty()) {
+      text.paragraph("Not now. Drive first; only then, if it is still needed:");
+      later.forEach(s -> text.item("  - ", s.summary()));
+      text.blank();
+    }
     advice.alternatives().forEach(other -> text.item("  - ", AdviceWords.other(other)));
     if (!advice.unexplained().isEmpty()) {
       text.blank().line("not explained by this");

@@ -22,7 +22,7 @@ import picocli.CommandLine.Spec;
     name = "advise",
     mixinStandardHelpOptions = true,
     header = "Gives the advice for a case file.",
-    description = {"", "The same advice as the consultation gives, without its questions.", ""})
+    description = {"", "The same answer as the consultation gives, without its questions.", ""})
 final class AdviseCommand implements Callable<Integer> {
 
   @Parameters(paramLabel = "CASE", description = "the case file, or - for standard input")
@@ -30,6 +30,9 @@ final class AdviseCommand implements Callable<Integer> {
 
   @Option(names = "--json", description = "print the advice as JSON")
   private boolean json;
+
+  @Option(names = "--full", description = "print all that stands behind the answer too")
+  private boolean full;
 
   @Option(
       names = "--log",
@@ -53,7 +56,7 @@ final class AdviseCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     AdviceWithLog.Source source = log || demo ? this::ownLog : null;
-    return new CaseAdvice(file, json, units::chosen, overlay, source)
+    return new CaseAdvice(file, json, full, units::chosen, overlay, source)
         .print(spec.commandLine().getOut(), spec.commandLine().getErr());
   }
 

@@ -1,5 +1,7 @@
 package insidelift.console;
 
+import insidelift.console.AdviceText.Part;
+import insidelift.console.AdviceText.Section;
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.session.AdvisorLoader;
 import insidelift.engine.geometry.RefusedInputException;
@@ -18,12 +20,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /**
  * Reads a case file and prints the advice for it.
  *
  * @param file the case file, or {@code -} for standard input
  * @param json whether the advice is printed as JSON
+ * @param full whether all of it is printed, and not only the answer
  * @param units in which units it is told otherwise
  * @param overlay the shop's own claims
  * @param log the user's own log; null if it has no say
@@ -31,6 +35,7 @@ import java.util.function.Supplier;
 record CaseAdvice(
     String file,
     boolean json,
+    boolean full,
     Supplier<Units> units,
     OverlayOption overlay,
     AdviceWithLog.Source log) {
@@ -48,7 +53,8 @@ record CaseAdvice(
     }
     boolean json = words.remove("--json");
     return words.size() == 1 && isFile(words.get(0))
-        ? Optional.of(new CaseAdvice(words.get(0), json, Habits::units, new OverlayOption(), null))
+        ? Optional.of(
+            new CaseAdvice(words.get(0), json, false, Habits::units, new OverlayOption(), null))
         : Optional.empty();
   }
 
@@ -74,9 +80,9 @@ record CaseAdvice(
     try {
       Advisor advisor = overlay.beside(loader.advisor());
       if (log == null) {
-        lines(advisor.advise(situation)).forEach(out::println);
+        lines(advisor.advise(situation), situation).forEach(out::println);
       } else {
-        print(AdviceWithLog.of(advisor, situation, log), out);
+        print(AdviceWithLog.of(advisor, situation, log), situation, out);
       }
     } catch (CaseProblem e) {
       err.println("insidelift: " + e.getMessage());
@@ -92,15 +98,27 @@ record CaseAdvice(
     return 0;
   }
 
-  private List<String> lines(Advice advice) {
-    return json ? List.of(AdviceJson.of(advice)) : shown(new AdviceText(Text.WIDTH).lines(advice));
+  private List<String> lines(Advice advice, Situation situation) {
+    if (json) {
+      return List.of(AdviceJson.of(advice));
+    }
+    AdviceText words = new AdviceText(Text.WIDTH);
+    if (full) {
+      return shown(words.lines(advice, situation));
+    }
+    Part answer = words.answer(advice, situation);
+    Text text = new Text(Text.WIDTH).heading(answer.title());
+    answer.lines().forEach(text::line);
+    String more =
+        words.sections(advice).stream().map(Section::name).collect(Collectors.joining(", "));
+    return shown(text.line("").paragraph("With --full also: " + more + ".").lines());
   }
 
-  private void print(AdviceWithLog known, PrintWriter out) {
+  private void print(AdviceWithLog known, Situation situation, PrintWriter out) {
     if (json) {
       out.println(JsonOutput.pretty(AdviceWithLog.json(known.advice(), known.lines())));
     } else {
-      lines(known.advice()).forEach(out::println);
+      lines(known.advice(), situation).forEach(out::println);
       shown(new Text(Text.WIDTH).line("").heading("Your own log").lines()).forEach(out::println);
       shown(known.lines()).forEach(out::println);
     }

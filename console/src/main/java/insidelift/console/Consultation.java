@@ -1,5 +1,6 @@
 package insidelift.console;
 
+import insidelift.console.AnswerPage.Wish;
 import insidelift.console.Choices.Choice;
 import insidelift.engine.consultation.session.AdvisorLoader;
 import insidelift.engine.consultation.session.SavedConsultation;
@@ -9,11 +10,14 @@ import insidelift.engine.units.Units;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
+import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.Situation;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 
@@ -45,6 +49,7 @@ final class Consultation {
   private final SettingsPage settings;
   private final Talk talk;
   private final KeepPage sheet;
+  private final Path folder;
   private Optional<String> kart = Optional.empty();
   private boolean saving = true;
   private int asked;
@@ -52,6 +57,7 @@ final class Consultation {
 
   private Consultation(Screen screen, Path folder, AdvisorLoader loader, Units units) {
     this.screen = screen;
+    this.folder = folder;
     this.vocabulary = loader.vocabulary();
     this.preparation = new Preparation(loader, folder);
     screen.whenWaiting(preparation::begin);
@@ -142,30 +148,109 @@ final class Consultation {
     }
     while (true) {
       questions();
-      boolean more = !blocked() && !session.open().isEmpty();
-      boolean good = sheet.offered();
-      Pager.Wish wish = new Pager(screen, more, good, talk).show(advice());
-      while (wish == Pager.Wish.KEEP || (wish == Pager.Wish.AGAIN && !anew())) {
-        if (wish == Pager.Wish.KEEP) {
-          sheet.ask(kart);
-        }
-        wish = new Pager(screen, more, good, talk).show(advice());
-      }
-      if (wish == Pager.Wish.DONE) {
+      if (!goesOn(answered())) {
         return;
       }
-      if (wish == Pager.Wish.MORE) {
-        limit = asked + ANSWERS;
-      } else if (wish == Pager.Wish.AGAIN) {
+    }
+  }
+
+  /** Shows the answer for as long as it stays what it is, and says what is wished then. */
+  private Wish answered() throws Left {
+    boolean more = !blocked() && !session.open().isEmpty();
+    List<Wish> wishes = new ArrayList<>(List.of(Wish.CARD, Wish.LOG, Wish.NEXT));
+    if (sheet.offered()) {
+      wishes.add(Wish.KEEP);
+    }
+    wishes.addAll(List.of(Wish.CHANGE, Wish.AGAIN));
+    if (more) {
+      wishes.add(0, Wish.MORE);
+    }
+    Advice advice = advice();
+    AdviceText words = new AdviceText(screen.width());
+    AnswerPage page =
+        new AnswerPage(
+            screen,
+            talk,
+            words.answer(advice, session.situation()),
+            words.sections(advice),
+            wishes);
+    Wish wish = page.show();
+    while (stays(wish)) {
+      wish = page.ask();
+    }
+    return wish;
+  }
+
+  /** Does what changes nothing in the answer; whether it was such a wish. */
+  private boolean stays(Wish wish) throws Left {
+    return switch (wish) {
+      case KEEP -> {
+        sheet.ask(kart);
+        // The kart is known better now: kept on disk as the advice was.
+        advice();
+        yield true;
+      }
+      case CARD -> {
+        new CardPage(screen).ask(session.situation(), session.advice(), kart.orElse(""));
+        yield true;
+      }
+      case LOG -> {
+        new LogPage(screen, folder).ask(session.situation());
+        yield true;
+      }
+      case AGAIN -> !anew();
+      default -> false;
+    };
+  }
+
+  /** Whether there are questions to ask again. */
+  private boolean goesOn(Wish wish) throws Left {
+    switch (wish) {
+      case MORE -> limit = asked + ANSWERS;
+      case CHANGE -> review();
+      case AGAIN -> {
         session.resume(Situation.UNKNOWN);
         kart = Optional.empty();
-        settings.back();
-        asked = 0;
-        limit = ANSWERS;
-        safety();
+        begin();
         ownLog();
-      } else if (wish == Pager.Wish.CHANGE) {
-        review();
+      }
+      case NEXT -> next();
+      case QUIT -> {
+        return false;
+      }
+      default -> {
+        // Something new is known.
+      }
+    }
+    return true;
+  }
+
+  private void begin() throws Left {
+    settings.back();
+    asked = 0;
+    limit = ANSWERS;
+    safety();
+  }
+
+  /** The same kart's next heat: only what is of one run is asked again. */
+  private void next() throws Left {
+    boolean moved =
+        session.advice().suggestions().stream().anyMatch(Advice.Suggestion::first)
+            && yes("Was the change made as advised? Type y or n:");
+    boolean track = yes("Is the track as it was? Type y or n:");
+    session.nextHeat(moved, track);
+    screen.say("", "The next heat. Look at the kart again: bolts work loose.");
+    begin();
+  }
+
+  private boolean yes(String ask) throws Left {
+    while (true) {
+      String line = screen.ask(ask, List.of("y", "n")).toLowerCase(Locale.ROOT);
+      if (line.equals("y") || line.equals("yes")) {
+        return true;
+      }
+      if (line.equals("n") || line.equals("no")) {
+        return false;
       }
     }
   }
@@ -179,7 +264,7 @@ final class Consultation {
     return line.equals("y") || line.equals("yes");
   }
 
-  private List<AdviceText.Part> advice() {
+  private Advice advice() {
     if (saving) {
       try {
         saved.keep(session.situation());
@@ -188,7 +273,7 @@ final class Consultation {
         cannotSave();
       }
     }
-    return new AdviceText(screen.width()).parts(session.advice());
+    return session.advice();
   }
 
   private boolean own(String question) {

@@ -1,6 +1,7 @@
 package insidelift.console;
 
 import insidelift.console.AdviceText.Part;
+import insidelift.console.AdviceText.Section;
 import insidelift.console.demo.Story;
 import insidelift.console.demo.Story.Scene;
 import insidelift.console.page.Pages;
@@ -12,14 +13,15 @@ import insidelift.shared.Vocabulary;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.Printable;
+import insidelift.shared.situation.Situation;
 import java.io.Console;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -68,7 +70,7 @@ final class DemoCommand implements Callable<Integer> {
       Advice advice = advisor.advise(scene.situation());
       show(told(scene, advisor.vocabulary()));
       pause();
-      show(answered(advice));
+      show(answered(advice, scene.situation()));
       if (folder != null && !card(scene, advice, number)) {
         return Insidelift.FAILED;
       }
@@ -97,17 +99,15 @@ final class DemoCommand implements Callable<Integer> {
     return text;
   }
 
-  /** The first part of the advice, and how much more there is. */
-  private static Text answered(Advice advice) {
-    List<Part> parts = new AdviceText(Text.WIDTH).parts(advice);
-    Text text = new Text(Text.WIDTH).line(parts.get(0).title()).line("");
-    parts.get(0).lines().forEach(text::line);
-    advice.suggestions().stream()
-        .filter(suggestion -> suggestion.first() && suggestion.effect() != null)
-        .forEach(suggestion -> text.blank().paragraph(suggestion.effect().sentence()));
-    List<String> more = parts.stream().skip(1).map(Part::title).toList();
-    return text.blank()
-        .paragraph("There is more to read with every advice: " + String.join(", ", more) + ".");
+  /** The answer, and what else there is to read. */
+  private static Text answered(Advice advice, Situation situation) {
+    AdviceText words = new AdviceText(Text.WIDTH);
+    Part answer = words.answer(advice, situation);
+    Text text = new Text(Text.WIDTH).line(answer.title()).line("");
+    answer.lines().forEach(text::line);
+    String more =
+        words.sections(advice).stream().map(Section::name).collect(Collectors.joining(", "));
+    return text.blank().paragraph("Behind every answer there is more to read: " + more + ".");
   }
 
   private static Text proved(Scene scene) {

@@ -5,7 +5,6 @@ import insidelift.engine.logbook.DriverEntry;
 import insidelift.engine.logbook.Entry;
 import insidelift.engine.logbook.KartEntry;
 import insidelift.engine.logbook.Logbook;
-import insidelift.engine.logbook.NextRun;
 import insidelift.engine.logbook.RunEntry;
 import insidelift.engine.logbook.TrackEntry;
 import insidelift.engine.logbook.WrittenText;
@@ -13,10 +12,7 @@ import insidelift.engine.proof.UnreadableLapTimes;
 import insidelift.shared.situation.CaseProblem;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.UnaryOperator;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -152,29 +148,8 @@ final class LogAdd implements Runnable {
       LocalDate when = RunPlace.date(date);
       return (writer, where) -> {
         Logbook book = writer.logbook();
-        int track = place.track(book);
-        Optional<Integer> known = book.day(when, track);
-        List<Entry> entries = new ArrayList<>();
-        if (known.isEmpty()) {
-          entries.add(new DayEntry(when, track, ""));
-        }
-        int day = known.orElseGet(writer::next);
-        NextRun next = NextRun.of(book, day, when, place.kart(book), place.driver(book));
-        RunEntry run = told.apply(next.run());
-        entries.add(run);
-        List<Integer> numbers = writer.append(entries);
-        int number = numbers.get(numbers.size() - 1);
-        List<String> lines =
-            new ArrayList<>(WrittenText.added(writer.logbook(), where, number, next.setupFrom()));
-        next.setupFrom()
-            .flatMap(writer.logbook()::run)
-            .filter(before -> before.entry().day() == day && !run.laps().isEmpty())
-            .ifPresent(
-                before ->
-                    lines.add(
-                        "Was it quicker? insidelift prove run:%d run:%d"
-                            .formatted(before.number(), number)));
-        return lines;
+        return new NewRun(when, place.track(book), place.kart(book), place.driver(book), told)
+            .write(writer, where);
       };
     }
   }

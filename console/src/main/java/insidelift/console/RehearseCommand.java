@@ -50,7 +50,7 @@ final class RehearseCommand implements Callable<Integer> {
     LogTables.days(season);
     LogTables.run(season, season.lastWritten().orElseThrow().number(), Units.METRIC);
     try (Screen screen = Screen.open(Map.of("TERM", "dumb"))) {
-      new AdviceText(screen.width()).lines(advice);
+      new AdviceText(screen.width()).lines(advice, session.situation());
       LineAsker.page(
           Choices.of(advisor.vocabulary().questions().get(0), "", List.of()), screen.width());
     }

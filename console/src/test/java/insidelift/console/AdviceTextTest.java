@@ -1,13 +1,15 @@
 package insidelift.console;
 
+import static java.util.stream.Collectors.joining;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import insidelift.console.AdviceText.Part;
+import insidelift.console.AdviceText.Section;
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.shared.Status;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.CaseReader;
+import insidelift.shared.situation.Situation;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,80 +20,110 @@ class AdviceTextTest {
   private static final Advisor ADVISOR = Advisor.load();
 
   @Test
-  void aChangeIsToldAsWhatToDoThenWhyThenCautionsThenTheJob() throws CaseProblem {
+  void aChangeIsToldAsWhatToDoHowTheMinutesTheCareTheFeelAndTheWayBack() throws CaseProblem {
     Advice advice = advice("'water': 'wet', 'tyres': 'wets', 'steering-weight': 'heavy'");
     assertThat(advice.status()).isEqualTo(Status.CHANGE);
-    assertThat(titles(advice))
-        .startsWith("What to do now", "Why", "Take care", "The job, step by step")
-        .containsSubsequence(
-            "The job, step by step", "Did it work?", "What else could be", "Sources")
-        .doesNotHaveDuplicates();
-    List<String> now = parts(advice).get(0).lines();
-    assertThat(now.get(0)).startsWith("  > Set camber ").contains("on both sides");
-    assertThat(now).anyMatch(line -> line.startsWith("    Experts split: try it and measure. "));
-    assertThat(now).anyMatch(line -> line.startsWith("  = Leave caster where it is"));
+    assertThat(labels(advice))
+        .containsSubsequence("tell", "do", "how", "time", "care", "feel", "undo", "look");
+    assertThat(answer(advice))
+        .anyMatch(line -> line.startsWith("  do     Set camber "))
+        .anyMatch(line -> line.contains("Experts split: try it and measure."));
   }
 
   @Test
-  void aHoldSaysSoInItsTitleAndNamesNoJob() throws CaseProblem {
+  void theMinutesThatAreLeftStandBesideThoseOfTheJob() throws CaseProblem {
+    Situation situation =
+        situation("'water': 'wet', 'tyres': 'wets', 'power': 'mid', 'time-left': 45");
+    Advice advice = ADVISOR.advise(situation);
+    assertThat(new AdviceText(80).answer(advice, situation).lines())
+        .anyMatch(line -> line.matches("  time   \\d+ to \\d+ minutes, with toe; 45 left\\. .*"));
+  }
+
+  @Test
+  void whatTheAdviceStandsOnIsAskedBeforeAnythingIsTurned() throws CaseProblem {
+    String told = "'water': 'dry', 'turn-in': 'understeer', 'severity': 'clear'";
+    assertThat(answer(advice(told)).stream().map(String::strip).collect(joining(" ")))
+        .contains("tell   Before anything is turned: ")
+        .contains("How strong is the driver for this kart?")
+        .contains("How powerful is the class?");
+    assertThat(labels(advice(told + ", 'power': 'mid', 'driver-strength': 'average'")))
+        .doesNotContain("tell")
+        .contains("do");
+  }
+
+  @Test
+  void aHoldSaysItsOwnReasonAndNamesNoJob() throws CaseProblem {
     Advice advice = advice("'water': 'dry', 'front-wear': 'even'");
     assertThat(advice.status()).isEqualTo(Status.HOLD);
-    assertThat(titles(advice))
-        .startsWith("Hold: leave camber and caster as they are", "Why")
-        .doesNotContain("The job, step by step", "Did it work?", "What to do now");
-    assertThat(parts(advice).get(0).lines()).noneMatch(line -> line.startsWith("  > "));
+    assertThat(title(advice)).isEqualTo("Hold: leave camber and caster as they are");
+    assertThat(labels(advice)).contains("why").doesNotContain("do", "how", "undo");
+    assertThat(names(advice)).doesNotContain("steps", "numbers");
   }
 
   @Test
   void aFaultComesFirstAndMovesNothing() throws CaseProblem {
     Advice advice = advice("'water': 'wet', 'tyres': 'wets', 'play': 'some'");
     assertThat(advice.status()).isEqualTo(Status.FIX_FIRST);
-    assertThat(titles(advice))
-        .startsWith("Fix this first: no camber or caster change yet")
-        .doesNotContain("The job, step by step", "What to do now");
-    List<String> now = parts(advice).get(0).lines();
-    assertThat(now.get(0)).startsWith("  ! ").containsIgnoringCase("play");
-    assertThat(String.join("\n", now)).doesNotContain("  > ");
+    assertThat(title(advice)).isEqualTo("Fix this first: no camber or caster change yet");
+    assertThat(answer(advice).get(0)).startsWith("  first  ").containsIgnoringCase("play");
+    assertThat(labels(advice)).doesNotContain("do", "how");
   }
 
   @Test
   void nothingKnownSaysWhichQuestionWouldHelpMost() throws CaseProblem {
     Advice advice = advice("");
     assertThat(advice.status()).isEqualTo(Status.NOT_ENOUGH);
-    assertThat(titles(advice)).startsWith("Not enough to go on yet").doesNotContain("Why");
-    assertThat(parts(advice).get(0).lines())
-        .containsExactly(
-            "Nothing known so far asks for a change or rules one out.",
-            "What would help most: " + advice.wouldHelp().get(0).ask());
+    assertThat(title(advice)).isEqualTo("Not enough to go on yet");
+    assertThat(answer(advice).get(0))
+        .isEqualTo("         Nothing known so far asks for a change or rules one out.");
+    assertThat(answer(advice)).contains("  tell   " + advice.wouldHelp().get(0).ask());
+    assertThat(names(advice)).doesNotContain("why");
   }
 
   @ParameterizedTest
   @ValueSource(ints = {40, 80, 100})
   void noLineIsWiderThanItsScreen(int width) throws CaseProblem {
     Advice advice = advice("'water': 'wet', 'tyres': 'wets', 'steering-weight': 'heavy'");
-    assertThat(new AdviceText(width).lines(advice)).allMatch(line -> line.length() <= width);
+    assertThat(new AdviceText(width).lines(advice, Situation.UNKNOWN))
+        .allMatch(line -> line.length() <= width);
   }
 
   @Test
   void everyCautionIsToldOnce() throws CaseProblem {
     Advice advice = advice("'water': 'wet', 'tyres': 'wets', 'driver-strength': 'strong'");
     List<String> care =
-        parts(advice).stream().filter(p -> p.title().equals("Take care")).toList().get(0).lines();
+        new AdviceText(80)
+            .sections(advice).stream()
+                .filter(section -> section.name().equals("care"))
+                .flatMap(section -> section.part().lines().stream())
+                .toList();
     assertThat(care.stream().filter(line -> line.startsWith("  ! ")))
         .hasSizeGreaterThan(5)
         .doesNotHaveDuplicates();
   }
 
   private static Advice advice(String answers) throws CaseProblem {
+    return ADVISOR.advise(situation(answers));
+  }
+
+  private static Situation situation(String answers) throws CaseProblem {
     String json = "{'schema': 1, 'answers': {%s}}".formatted(answers).replace('\'', '"');
-    return ADVISOR.advise(new CaseReader(ADVISOR.vocabulary()).read(json));
+    return new CaseReader(ADVISOR.vocabulary()).read(json);
   }
 
-  private static List<Part> parts(Advice advice) {
-    return new AdviceText(80).parts(advice);
+  private static String title(Advice advice) {
+    return new AdviceText(80).answer(advice, Situation.UNKNOWN).title();
   }
 
-  private static List<String> titles(Advice advice) {
-    return parts(advice).stream().map(Part::title).toList();
+  private static List<String> answer(Advice advice) {
+    return new AdviceText(80).answer(advice, Situation.UNKNOWN).lines();
+  }
+
+  private static List<String> labels(Advice advice) {
+    return answer(advice).stream().map(line -> line.substring(2, 8).strip()).distinct().toList();
+  }
+
+  private static List<String> names(Advice advice) {
+    return new AdviceText(80).sections(advice).stream().map(Section::name).toList();
   }
 }

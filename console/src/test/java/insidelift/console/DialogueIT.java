@@ -57,7 +57,7 @@ class DialogueIT {
     try (Paddock paddock = Paddock.in(data).start()) {
       Visitor visitor = novice(paddock);
       visitor.readToTheEnd();
-      assertThat(visitor.seen()).contains("What to do now", "Why", "Take care");
+      assertThat(visitor.seen()).contains("What to do now", "The job, step by step", "Take care");
       assertThat(visitor.questions()).isBetween(1, 12);
       Transcript.compare("novice-in-the-rain", visitor.seen());
     }
@@ -100,7 +100,7 @@ class DialogueIT {
               .map(line -> line.strip().split(" ", 2)[0])
               .findFirst()
               .orElseThrow();
-      visitor.knows("water", "dry").type(number + Paddock.ENTER).goOnTo(Point.PAGER);
+      visitor.knows("water", "dry").type(number + Paddock.ENTER).goOnTo(Point.ANSWER);
       assertThat(visitor.answered().stream().filter(label -> !label.equals("water")))
           .doesNotHaveDuplicates()
           .hasSizeGreaterThan(5);
@@ -127,9 +127,9 @@ class DialogueIT {
               "what if water=moist")) {
         visitor.type(line + Paddock.ENTER).goOnTo(Point.QUESTION);
       }
-      visitor.goOnTo(Point.PAGER);
-      visitor.type("why" + Paddock.ENTER).goOnUntil(p -> p.point() == Point.PAGER);
-      visitor.type("no understeer any more" + Paddock.ENTER).goOnTo(Point.PAGER);
+      visitor.goOnTo(Point.ANSWER);
+      visitor.type("why" + Paddock.ENTER).goOnUntil(p -> p.point() == Point.ANSWER);
+      visitor.type("no understeer any more" + Paddock.ENTER).goOnTo(Point.ANSWER);
       assertThat(visitor.answered()).doesNotContain("mid-corner", "exit-drive", "rubber");
       Transcript.compare("mechanic-asks-in-return", visitor.seen());
     }

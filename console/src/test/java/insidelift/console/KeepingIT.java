@@ -40,7 +40,7 @@ class KeepingIT {
       assertThat(paddock.screenText()).contains("There is an unfinished consultation from ");
       Prompt prompt = after.type(Paddock.ENTER).next();
       assertThat(prompt.label()).isEqualTo(next);
-      after.goOnTo(Point.PAGER);
+      after.goOnTo(Point.ANSWER);
       assertThat(after.answered()).doesNotContainAnyElementsOf(before.answered());
     }
   }
@@ -73,8 +73,8 @@ class KeepingIT {
   void aGoodSettingIsKeptAsTheKartsOwnSheet() {
     Kept.in(data, Kept.GOOD);
     try (Paddock paddock = Paddock.in(data).start()) {
-      new Visitor(paddock).goOnTo(Point.PAGER);
-      assertThat(paddock.screenText()).contains("change, keep, again, quit");
+      new Visitor(paddock).goOnTo(Point.ANSWER);
+      assertThat(paddock.screenText()).contains("next, keep, change, again, quit");
       paddock.type("keep" + Paddock.ENTER).waitFor("What do you call this kart?");
       assertThat(paddock.screenText())
           .contains("Keep it as this kart's own for the dry: camber +0.5");
@@ -100,8 +100,8 @@ class KeepingIT {
   void aFaultIsNoSettingToKeep() {
     Kept.in(data, Kept.GOOD.with("play", "some"));
     try (Paddock paddock = Paddock.in(data).start()) {
-      new Visitor(paddock).goOnTo(Point.PAGER);
-      assertThat(paddock.screenText()).doesNotContain("keep, again");
+      new Visitor(paddock).goOnTo(Point.ANSWER);
+      assertThat(paddock.screenText()).doesNotContain("keep, change");
       paddock.type("keep" + Paddock.ENTER);
       paddock.waitFor("A fault comes first: put it right, then keep a setting.");
     }

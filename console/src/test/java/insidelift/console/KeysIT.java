@@ -132,9 +132,11 @@ class KeysIT {
   void beginningAnewAsksFirst() throws IOException {
     Kept.in(data, Kept.GOOD);
     try (Paddock paddock = Paddock.in(data).start()) {
-      new Visitor(paddock).goOnTo(Point.PAGER);
+      new Visitor(paddock).goOnTo(Point.ANSWER);
       paddock.type("again" + Paddock.ENTER).waitFor("Begin anew, with no answers?");
-      paddock.type(Paddock.ENTER).waitUntil("the advice", p -> p.beforeCursor().endsWith("quit: "));
+      paddock
+          .type(Paddock.ENTER)
+          .waitUntil("the advice", p -> p.beforeCursor().endsWith("number: "));
     }
     assertThat(Files.readString(data.resolve("last-consultation.json"))).contains("\"water\"");
   }

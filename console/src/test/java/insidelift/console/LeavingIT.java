@@ -39,7 +39,7 @@ class LeavingIT {
         case CHOICE -> visitor.goOnTo(Point.QUESTION);
         case NUMBER -> visitor.goOnTo("camber left");
         case REVIEW -> visitor.goOnTo(Point.REVIEW);
-        case ADVICE -> visitor.goOnTo(Point.PAGER);
+        case ADVICE -> visitor.goOnTo(Point.ANSWER);
       }
       return paddock;
     }

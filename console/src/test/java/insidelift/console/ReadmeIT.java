@@ -93,7 +93,7 @@ class ReadmeIT {
     assertThat(shown).hasSizeBetween(20, 45).contains("...");
     List<String> real;
     try (Paddock paddock = Paddock.in(data).set("TERM", "dumb").start()) {
-      Visitor visitor = DialogueIT.novice(paddock).goOnTo(Point.PAGER);
+      Visitor visitor = DialogueIT.novice(paddock).goOnTo(Point.ANSWER);
       real = paddock.all();
       assertThat(visitor.answered()).isNotEmpty();
     }

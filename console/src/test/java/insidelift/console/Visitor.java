@@ -21,7 +21,8 @@ final class Visitor {
     SAFETY,
     QUESTION,
     REVIEW,
-    PAGER,
+    PAGE,
+    ANSWER,
     CONFIRM,
     READ_ON
   }
@@ -74,7 +75,7 @@ final class Visitor {
   Visitor goOnUntil(Predicate<Prompt> wanted) {
     Prompt prompt = next();
     while (!wanted.test(prompt)) {
-      if (prompt.point() == Point.PAGER) {
+      if (prompt.point() == Point.ANSWER) {
         throw new AssertionError("came to the advice first; answered were " + answered);
       }
       answer(prompt);
@@ -83,25 +84,18 @@ final class Visitor {
     return this;
   }
 
-  /** Reads the advice to its end and leaves. */
+  /** Reads the answer, how to do it and what to beware of, and leaves. */
   void readToTheEnd() {
-    goOnTo(Point.PAGER);
-    while (last.point() == Point.PAGER && !lastPage()) {
-      type(Paddock.ENTER);
-      next();
+    goOnTo(Point.ANSWER);
+    for (String section : List.of("steps", "care")) {
+      type(section + Paddock.ENTER);
+      while (next().point() == Point.PAGE) {
+        type(Paddock.ENTER);
+      }
     }
     type(Paddock.ENTER);
     paddock.exit();
     look();
-  }
-
-  private boolean lastPage() {
-    Matcher page = Pattern.compile("\\[(\\d+)/(\\d+)\\]").matcher(paddock.screenText());
-    String found = "";
-    while (page.find()) {
-      found = page.group(1).equals(page.group(2)) ? "last" : "";
-    }
-    return !paddock.screenText().contains("next page") || found.equals("last");
   }
 
   /** Types, and says so in the record. */
@@ -136,9 +130,9 @@ final class Visitor {
 
   private void answer(Prompt prompt) {
     switch (prompt.point()) {
-      case BEGIN, RESUME, REVIEW, CONFIRM, READ_ON -> type(Paddock.ENTER);
+      case BEGIN, RESUME, REVIEW, CONFIRM, READ_ON, PAGE -> type(Paddock.ENTER);
       case SAFETY -> type(known.getOrDefault("true", "ok") + Paddock.ENTER);
-      case PAGER -> throw new AssertionError("the advice is not a question");
+      case ANSWER -> throw new AssertionError("the advice is not a question");
       case QUESTION -> {
         answered.add(prompt.label());
         type(known.getOrDefault(prompt.label(), "u") + Paddock.ENTER);
@@ -173,8 +167,11 @@ final class Visitor {
     if (line.endsWith("read on, or type q: ")) {
       return new Prompt(Point.READ_ON, "", row);
     }
-    if (line.endsWith("quit: ")) {
-      return new Prompt(Point.PAGER, "", row);
+    if (line.endsWith("Enter: next page ")) {
+      return new Prompt(Point.PAGE, "", row);
+    }
+    if (line.endsWith("number: ")) {
+      return new Prompt(Point.ANSWER, "", row);
     }
     Matcher label = LABEL.matcher(line);
     if (!label.matches()) {

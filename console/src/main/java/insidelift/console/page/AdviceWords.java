@@ -1,5 +1,6 @@
 package insidelift.console.page;
 
+import insidelift.console.picture.Figures;
 import insidelift.shared.Degrees;
 import insidelift.shared.Status;
 import insidelift.shared.advice.Advice.Changeover;
@@ -19,6 +20,9 @@ public final class AdviceWords {
   /** What is said where an advice can say nothing. */
   public static final String NOTHING_KNOWN =
       "Nothing known so far asks for a change or rules one out.";
+
+  /** What is said of a change on which the trade does not agree. */
+  public static final String SPLIT = "Experts split: try it and measure.";
 
   /** How the notes open the step that differs from lever to lever. */
   private static final String WHICH_WAY = "For this change ";
@@ -42,9 +46,7 @@ public final class AdviceWords {
   /** How sure a suggestion is, and how long the job takes. */
   public static String sureness(Suggestion suggestion) {
     String sure =
-        suggestion.disputes().isEmpty()
-            ? "How sure: " + suggestion.strength() + "."
-            : "Experts split: try it and measure.";
+        suggestion.disputes().isEmpty() ? "How sure: " + suggestion.strength() + "." : SPLIT;
     return "%s Time: %d to %d minutes with toe."
         .formatted(sure, suggestion.minutes().from(), suggestion.minutes().to());
   }
@@ -56,7 +58,7 @@ public final class AdviceWords {
 
   /** The other lever that comes first, and what comes after it. */
   public static String first(OtherLever lead, boolean moves) {
-    return "First, %d minutes: %s%s. %s"
+    return "%d minutes: %s%s. %s"
         .formatted(
             lead.minutes(),
             decapitalized(lead.what()),
@@ -67,7 +69,7 @@ public final class AdviceWords {
   /** One step of another lever, and how long it takes. */
   public static String step(OtherLever other) {
     String minutes = other.minutes() == 0 ? "" : " (%d minutes)".formatted(other.minutes());
-    return "%s%s%s.".formatted(decapitalized(other.what()), split(other), minutes);
+    return "%s%s%s.".formatted(other.what(), split(other), minutes);
   }
 
   private static String split(OtherLever other) {
@@ -134,6 +136,21 @@ public final class AdviceWords {
     }
     return "Keep it as this kart's own for the %s: %s, both sides."
         .formatted(kept.condition(), settings);
+  }
+
+  /** A step that says which way to turn, with how far where that is known. */
+  public static String whichWay(Suggestion move, String step) {
+    String turn = step.substring(WHICH_WAY.length());
+    double positions = move.positions();
+    if (positions <= 0) {
+      return turn.substring(0, 1).toUpperCase(Locale.ROOT) + turn.substring(1);
+    }
+    return "%s position%s a side: %s".formatted(count(positions), positions == 1 ? "" : "s", turn);
+  }
+
+  /** So many positions, with no more digits than needed. */
+  public static String count(double positions) {
+    return Figures.fixed(positions, 1).replaceFirst("\\.0$", "");
   }
 
   /** Whether a step of the job is about this lever alone. */

@@ -2,7 +2,6 @@ package insidelift.console.page;
 
 import insidelift.console.page.PitCard.Move;
 import insidelift.console.page.PitCard.SideSetting;
-import insidelift.console.picture.Figures;
 import insidelift.engine.consultation.advice.ChangeNow;
 import insidelift.engine.geometry.ChangeCurves;
 import insidelift.engine.geometry.ChangeEffect;
@@ -86,7 +85,7 @@ public final class PitCardMaker {
 
   private List<String> leading(boolean moves) {
     return Stream.concat(
-            advice.lead().stream().map(lead -> AdviceWords.first(lead, moves)),
+            advice.lead().stream().map(lead -> "First, " + AdviceWords.first(lead, moves)),
             AdviceWords.restore(advice.changeover(), advice.minutes()).stream())
         .toList();
   }
@@ -136,7 +135,7 @@ public final class PitCardMaker {
         suggestion.washers() == null
             ? "%s %s"
                 .formatted(
-                    Figures.fixed(suggestion.positions(), 1).replaceFirst("\\.0$", ""),
+                    AdviceWords.count(suggestion.positions()),
                     suggestion.direction() == Direction.LESS ? "less" : "more")
             : "see washers";
     return List.of(

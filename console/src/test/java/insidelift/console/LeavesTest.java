@@ -3,18 +3,18 @@ package insidelift.console;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.console.AdviceText.Part;
-import insidelift.console.Pager.Page;
+import insidelift.console.Leaves.Page;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-class PagerTest {
+class LeavesTest {
 
   @Test
   void everyPartOpensAPageOfItsOwn() {
     List<Part> parts = List.of(new Part("Why", List.of("  a")), new Part("Care", List.of("  b")));
-    assertThat(Pager.pages(parts, 20))
+    assertThat(Leaves.pages(parts, 20))
         .containsExactly(new Page("Why", List.of("  a")), new Page("Care", List.of("  b")));
   }
 
@@ -22,7 +22,7 @@ class PagerTest {
   void noPageIsLongerThanItsRoomAndNoLineIsLost() {
     List<String> lines = IntStream.range(0, 100).mapToObj(i -> "    line " + i).toList();
     for (int room = 5; room < 110; room++) {
-      List<Page> pages = Pager.pages(List.of(new Part("Why", lines)), room);
+      List<Page> pages = Leaves.pages(List.of(new Part("Why", lines)), room);
       int most = room;
       assertThat(pages).allMatch(page -> page.lines().size() <= most);
       assertThat(pages.stream().flatMap(page -> page.lines().stream())).isEqualTo(lines);
@@ -33,7 +33,7 @@ class PagerTest {
   void aPageEndsWhereSomethingNewBegins() {
     List<String> lines =
         Stream.of("  ! One", "    more", "    more", "  ! Two", "    more", "    more").toList();
-    assertThat(Pager.pages(List.of(new Part("Care", lines)), 5))
+    assertThat(Leaves.pages(List.of(new Part("Care", lines)), 5))
         .containsExactly(
             new Page("Care", lines.subList(0, 3)),
             new Page("Care (continued)", lines.subList(3, 6)));
@@ -43,7 +43,7 @@ class PagerTest {
   void aHeadingIsNotLeftAloneAtTheFoot() {
     List<String> lines =
         List.of("  One", "    more", "    more", "", "caster", "  Two", "    more");
-    assertThat(Pager.pages(List.of(new Part("Why", lines)), 5))
+    assertThat(Leaves.pages(List.of(new Part("Why", lines)), 5))
         .extracting(Page::lines)
         .last()
         .isEqualTo(List.of("caster", "  Two", "    more"));
@@ -52,7 +52,7 @@ class PagerTest {
   @Test
   void aPageDoesNotOpenWithABlankLine() {
     List<String> lines = List.of("  One", "    more", "    more", "    more", "", "  Two");
-    assertThat(Pager.pages(List.of(new Part("Why", lines)), 5))
+    assertThat(Leaves.pages(List.of(new Part("Why", lines)), 5))
         .noneMatch(page -> page.lines().get(0).isEmpty());
   }
 }
