@@ -128,17 +128,18 @@ final class AdviceText {
 
   private List<String> care(Advice advice) {
     Text text = new Text(width);
-    advice.cautions().forEach(caution -> text.item("  ! ", caution));
     List<Check> looks =
         advice.firstChecks().stream().filter(check -> check.kind() == CheckKind.LOOK).toList();
+    List<Check> unseen = looks.stream().filter(check -> check.question() != null).toList();
+    if (!unseen.isEmpty()) {
+      text.paragraph("Not answered yet: check before you drive.");
+      unseen.forEach(check -> text.item("  ? ", check.what()));
+      text.blank();
+    }
+    advice.cautions().forEach(caution -> text.item("  ! ", caution));
     looks.stream()
         .filter(check -> check.question() == null)
         .forEach(check -> text.item("  ? ", check.what() + ". " + check.action()));
-    List<Check> unseen = looks.stream().filter(check -> check.question() != null).toList();
-    if (!unseen.isEmpty()) {
-      text.blank().paragraph("Not answered yet: check before you drive.");
-      unseen.forEach(check -> text.item("  ? ", check.what()));
-    }
     return text.lines();
   }
 

@@ -68,10 +68,6 @@ final class AnswerPage {
 
   Wish show() throws Left {
     Leaves.show(screen, List.of(answer));
-    if (screen.keys()) {
-      // One Enter too many in the review must not end an answer that nobody has read.
-      screen.dropTyped();
-    }
     return ask();
   }
 
@@ -79,7 +75,7 @@ final class AnswerPage {
   Wish ask() throws Left {
     while (true) {
       menu();
-      String line = screen.ask("Enter: done, or one of these by word or number:", words);
+      String line = screen.confirm("Enter: done, or one of these by word or number:", words);
       Optional<Wish> wish = line.isEmpty() ? Optional.of(Wish.QUIT) : wish(line);
       if (wish.isPresent()) {
         return wish.get();

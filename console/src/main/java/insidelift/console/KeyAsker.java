@@ -284,10 +284,8 @@ final class KeyAsker implements Asker {
       choices.head().stream().filter(line -> !line.isEmpty()).forEach(head::paragraph);
       head.lines().forEach(line -> lines.add(plain(line)));
       choices.range().ifPresent(range -> lines.add(plain("  a number, " + range.words())));
-      List<Choice> shown = shown();
-      for (int i = 0; i < shown.size() && choices.range().isEmpty(); i++) {
-        lines.addAll(choice(shown.get(i), i == marked, columns - 1));
-      }
+      // Below the choices stand the hint, what is wrong, and what is typed.
+      lines.addAll(choices(Math.max(3, terminal.getSize().getRows() - lines.size() - 4), columns));
       lines.add(plain(hint()));
       String status = remark.isEmpty() ? choices.check(typed.toString()) : remark;
       if (!status.isEmpty()) {
@@ -309,6 +307,27 @@ final class KeyAsker implements Asker {
       lines.forEach(line -> fitted.addAll(line.columnSplitLength(columns - 1)));
       int rows = Math.max(3, terminal.getSize().getRows() - 1);
       return fitted.size() <= rows ? fitted : fitted.subList(fitted.size() - rows, fitted.size());
+    }
+
+    /** The choices; of a list that is longer than the screen, those about the marked one. */
+    private List<AttributedString> choices(int room, int columns) {
+      List<List<AttributedString>> all = new ArrayList<>();
+      List<Choice> shown = shown();
+      for (int i = 0; i < shown.size(); i++) {
+        all.add(choice(shown.get(i), i == marked, columns - 1));
+      }
+      if (all.stream().mapToInt(List::size).sum() <= room) {
+        return all.stream().flatMap(List::stream).toList();
+      }
+      int from = Math.max(0, Math.min(marked - room / 2, all.size() - 1));
+      List<AttributedString> lines = new ArrayList<>();
+      int to = from;
+      while (to < all.size() && lines.size() + all.get(to).size() < room) {
+        lines.addAll(all.get(to++));
+      }
+      int hidden = all.size() - (to - from);
+      lines.add(plain("  ... %d more: arrows, or the first letters".formatted(hidden)));
+      return lines;
     }
 
     private List<AttributedString> choice(Choice choice, boolean mark, int width) {

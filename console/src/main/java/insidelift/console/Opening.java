@@ -50,7 +50,7 @@ final class Opening {
     screen.say("", "There is an unfinished consultation from " + when + ".");
     while (true) {
       String line =
-          screen.ask("Press Enter to go on with it, or type n for a new one: ", List.of("n"));
+          screen.confirm("Press Enter to go on with it, or type n for a new one: ", List.of("n"));
       if (line.isEmpty()) {
         session.resume(before.get().situation());
         return true;
@@ -82,7 +82,7 @@ final class Opening {
     while (true) {
       String line =
           screen
-              .ask("Press Enter if it is the same again, or type n: ", List.of("n"))
+              .confirm("Press Enter if it is the same again, or type n: ", List.of("n"))
               .toLowerCase(Locale.ROOT);
       if (line.equals("n") || line.equals("no")) {
         return false;

@@ -58,7 +58,7 @@ final class ReviewPage {
     text.paragraph("Press Enter if they are right, or type the number of one to change it.");
     screen.say(text.lines());
     while (true) {
-      String line = screen.ask("change: ", List.of());
+      String line = screen.confirm("change: ", List.of());
       if (line.equals("?") || line.equals("help")) {
         screen.say(Answering.help(screen.width()));
         continue;

@@ -289,6 +289,16 @@ final class Screen implements AutoCloseable {
     Runtime.getRuntime().halt(Insidelift.INTERRUPTED);
   }
 
+  /**
+   * Asks where Enter says yes: what was pressed before the question stood there says nothing to it.
+   */
+  String confirm(String prompt, List<String> words) throws Left {
+    if (keys && terminal != null) {
+      dropTyped();
+    }
+    return ask(prompt, words);
+  }
+
   /** Asks for one line; Tab completes the words. */
   String ask(String prompt, List<String> words) throws Left {
     List<String> lines = new Text(width()).paragraph(glyphs.fit(prompt)).lines();

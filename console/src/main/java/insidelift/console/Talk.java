@@ -96,7 +96,7 @@ final class Talk {
             ? "Press Enter if that is right, or type n: "
             : "Press Enter if that is right, n for none, or the numbers of what is right: ";
     while (true) {
-      String line = screen.ask(ask, List.of("n")).toLowerCase(Locale.ROOT);
+      String line = screen.confirm(ask, List.of("n")).toLowerCase(Locale.ROOT);
       if (line.equals("n") || line.equals("no")) {
         screen.say("Nothing noted.");
         return Outcome.ANSWERED;

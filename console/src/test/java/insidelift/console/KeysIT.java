@@ -149,4 +149,15 @@ class KeysIT {
       paddock.type(CTRL_U).waitUntil("an empty line", p -> p.beforeCursor().equals("water: "));
     }
   }
+
+  @Test
+  void aListLongerThanTheScreenKeepsItsTopAndMovesWithTheMark() {
+    try (Paddock paddock = Paddock.in(data).words("drill", "--case", "1").start()) {
+      paddock.waitFor("What do you do next?").type("8" + Paddock.ENTER);
+      paddock.waitFor("more: arrows, or the first letters");
+      assertThat(paddock.screenText()).contains("What is it?", "   1  a fault, or something");
+      paddock.type("\t".repeat(25)).waitFor(" >25  ");
+      assertThat(paddock.screenText()).contains("What is it?").doesNotContain("   1  a fault");
+    }
+  }
 }
