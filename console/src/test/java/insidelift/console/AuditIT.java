@@ -109,12 +109,14 @@ class AuditIT {
             "case.json",
             "{\"schema\": 1, \"answers\": {\"corner-speed\": \"slow\", \"turn-in\":"
                 + " \"understeer\"}}");
-    Outcome named = Launcher.with("advise", drag.toString(), "--overlay", OWN).run();
+    Outcome named = Launcher.with("advise", drag.toString(), "--full", "--overlay", OWN).run();
     assertThat(named.err()).isEmpty();
     assertThat(named.out()).contains("Own rule of Heron Lane Karts");
     Files.copy(Path.of(OWN), folder.resolve("own-knowledge.json"));
     Outcome found =
-        Launcher.with("advise", drag.toString()).set("INSIDELIFT_DATA", folder.toString()).run();
+        Launcher.with("advise", drag.toString(), "--full")
+            .set("INSIDELIFT_DATA", folder.toString())
+            .run();
     assertThat(found.out()).isEqualTo(named.out());
     Path broken = Launcher.file(folder, "own-knowledge.json", "{\"schema\": 3}");
     refused(

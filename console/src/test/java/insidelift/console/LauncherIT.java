@@ -27,12 +27,21 @@ class LauncherIT {
   @TempDir private Path folder;
 
   @Test
-  void adviseReadsAFileAndSaysWhatToDoFirstThenWhyThenCautions() {
+  void adviseReadsAFileAndSaysOnOneScreenWhatToDo() {
     Outcome advice = done(Launcher.with("advise", WET.toString()).run());
     assertThat(advice.out())
         .startsWith("What to do now\n")
-        .containsSubsequence(
-            "What to do now", "\nWhy\n", "\nTake care\n", "\nThe job, step by step");
+        .containsSubsequence("\n  do     ", "\n  how    ", "\n  care   ", "\n  undo   ")
+        .endsWith("\nWith --full also: steps, why, care, other, numbers, sources.\n");
+    assertThat(advice.out().lines()).hasSizeLessThanOrEqualTo(22);
+  }
+
+  @Test
+  void adviseInFullHasWhatStandsBehindTheAnswerToo() {
+    Outcome advice = done(Launcher.with("advise", WET.toString(), "--full").run());
+    assertThat(advice.out())
+        .startsWith("What to do now\n")
+        .containsSubsequence("\nThe job, step by step\n", "\nWhy\n", "\nTake care\n");
   }
 
   @Test
