@@ -73,6 +73,11 @@ final class AdviceText {
     return sections;
   }
 
+  /** The words that open the sections, in one line. */
+  String names(Advice advice) {
+    return sections(advice).stream().map(Section::name).collect(Collectors.joining(", "));
+  }
+
   /** The jobs of an hour as a list, what takes longer in one line: there may be no time for it. */
   private static void changeover(Text text, List<Changeover.Job> jobs) {
     text.blank().paragraph(AdviceWords.CHANGEOVER + ":");

@@ -15,7 +15,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
@@ -28,9 +27,6 @@ final class Answer {
   /** The most lines on a screen of 80 columns, its heading and the rule under it among them. */
   static final int LINES = 20;
 
-  /** A job that is over before the next call to the grid, in minutes; provisional. */
-  private static final int QUICK = 10;
-
   private static final int JOBS_NAMED = 2;
 
   /**
@@ -42,13 +38,13 @@ final class Answer {
 
   private final int width;
   private final Advice advice;
-  private final OptionalDouble left;
+  private final Situation situation;
   private final List<Row> rows = new ArrayList<>();
 
-  private Answer(int width, Advice advice, OptionalDouble left) {
+  private Answer(int width, Advice advice, Situation situation) {
     this.width = width;
     this.advice = advice;
-    this.left = left;
+    this.situation = situation;
   }
 
   /**
@@ -57,10 +53,7 @@ final class Answer {
    * @param situation what it is given on: it has the minutes that are left
    */
   static List<String> lines(int width, Advice advice, Situation situation) {
-    Double minutes = situation.numbers().get("time-left");
-    Answer answer =
-        new Answer(
-            width, advice, minutes == null ? OptionalDouble.empty() : OptionalDouble.of(minutes));
+    Answer answer = new Answer(width, advice, situation);
     answer.rows();
     return answer.fitted();
   }
@@ -111,12 +104,11 @@ final class Answer {
           .ifPresent(ask -> add("tell", "Before anything is turned: " + ask));
     }
     advice.lead().ifPresent(lead -> add("first", AdviceWords.first(lead, !now.isEmpty())));
-    Optional<String> sheet = AdviceWords.restore(advice.changeover(), advice.minutes());
-    sheet.ifPresent(line -> add("do", line));
-    if (sheet.isEmpty() && !now.isEmpty()) {
-      now.forEach(move -> add("do", move.summary()));
+    Optional<String> sheet = AdviceWords.restore(advice);
+    sheet.ifPresentOrElse(line -> add("do", line), () -> now.forEach(m -> add("do", m.summary())));
+    if (!now.isEmpty()) {
       add("how", now.size() == 1 ? how(now.get(0)) : "How each one is turned: steps.");
-      time(now);
+      add("time", time(now, sheet.isPresent()));
     }
     now.stream().limit(1).forEach(this::proof);
     if (advice.changeover() != null) {
@@ -130,25 +122,27 @@ final class Answer {
     beforeDriving(now);
   }
 
-  private static String how(Suggestion move) {
+  private String how(Suggestion move) {
     Optional<String> step = move.steps().stream().filter(AdviceWords::saysWhichWay).findFirst();
+    boolean measured = situation.kart().eccentrics().measured(move.lever());
     return move.washers() == null && step.isPresent()
-        ? AdviceWords.whichWay(move, sentence(step.get()))
+        ? AdviceWords.whichWay(move, sentence(step.get()), measured)
         : "Where each of your washers goes: steps.";
   }
 
-  private void time(List<Suggestion> now) {
-    String sure =
-        now.stream().allMatch(move -> move.disputes().isEmpty())
-            ? "How sure: " + now.get(0).strength() + "."
-            : AdviceWords.SPLIT;
-    String minutes =
-        "%d to %d minutes, with toe".formatted(advice.minutes().from(), advice.minutes().to());
-    add(
-        "time",
-        left.isPresent()
-            ? "%s; %d left. %s".formatted(minutes, Math.round(left.getAsDouble()), sure)
-            : "%s. %s".formatted(minutes, sure));
+  private String time(List<Suggestion> now, boolean told) {
+    List<String> parts = new ArrayList<>();
+    if (!told) {
+      parts.add(
+          "%d to %d minutes, with toe".formatted(advice.minutes().from(), advice.minutes().to()));
+    }
+    Double left = situation.numbers().get("time-left");
+    if (left != null) {
+      parts.add(Math.round(left) + (told ? " minutes left" : " left"));
+    }
+    String minutes = parts.isEmpty() ? "" : String.join("; ", parts) + ". ";
+    boolean split = now.stream().anyMatch(move -> !move.disputes().isEmpty());
+    return minutes + (split ? AdviceWords.SPLIT : "How sure: " + now.get(0).strength() + ".");
   }
 
   private void proof(Suggestion move) {
@@ -179,7 +173,7 @@ final class Answer {
         stay.size() == 2 && reasons.size() == 1
             ? List.of("Leave camber and caster where they are: " + reasons.get(0))
             : stay.stream().map(Suggestion::summary).toList();
-    summaries.forEach(text -> rows.add(new Row(hold ? "why" : "stay", text, hold ? 0 : 2)));
+    summaries.forEach(text -> rows.add(new Row(hold ? "why" : "stay", text, hold ? 0 : 1)));
   }
 
   /** Why a lever stays: what stands behind the last colon of its summary. */
@@ -194,12 +188,14 @@ final class Answer {
     if (hold) {
       others.stream()
           .limit(2)
-          .forEach(other -> rows.add(new Row("try", AdviceWords.step(other), 1)));
+          .forEach(other -> rows.add(new Row("try", AdviceWords.step(other), 2)));
     } else {
+      // Quick is what takes half the time at most.
+      int most = advice.minutes().from() / 2;
       others.stream()
-          .filter(other -> other.minutes() <= QUICK)
+          .filter(other -> other.minutes() <= most)
           .findFirst()
-          .ifPresent(other -> rows.add(new Row("quick", "No time? " + AdviceWords.step(other), 1)));
+          .ifPresent(other -> rows.add(new Row("quick", "No time? " + AdviceWords.step(other), 2)));
     }
   }
 

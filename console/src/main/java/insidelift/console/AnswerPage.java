@@ -2,8 +2,8 @@ package insidelift.console;
 
 import insidelift.console.AdviceText.Part;
 import insidelift.console.AdviceText.Section;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -27,17 +27,26 @@ final class AnswerPage {
     CHANGE,
     /** A new consultation. */
     AGAIN,
+    /** Take the last answer back. */
+    BACK,
     /** Something new was told. */
     TOLD,
     /** Nothing more. */
     QUIT;
 
     private String word() {
-      return name().toLowerCase(java.util.Locale.ROOT);
+      return name().toLowerCase(Locale.ROOT);
     }
   }
 
   private static final String ANSWER = "answer";
+
+  private static final String HELP =
+      "steps has the job, why the reasons, care all cautions, other the other levers, numbers what"
+          + " the change does to the wheels, sources where it comes from. card writes a page to"
+          + " print, log writes this run down, next goes on with this kart's next heat, keep makes"
+          + " the setting its own, change shows your answers, back takes the last one back, again"
+          + " begins anew. Or say it in your own words, or ask: why not, what if, what is.";
 
   private final Screen screen;
   private final Talk talk;
@@ -60,7 +69,8 @@ final class AnswerPage {
                 sections.stream().map(Section::name),
                 wishes.stream().map(Wish::word),
                 // To keep a setting may be wished for where it is not offered.
-                Stream.of(Wish.KEEP.word(), Wish.QUIT.word(), ANSWER))
+                Stream.of(Wish.KEEP, Wish.BACK, Wish.QUIT).map(Wish::word),
+                Stream.of(ANSWER))
             .flatMap(word -> word)
             .distinct()
             .toList();
@@ -98,6 +108,10 @@ final class AnswerPage {
 
   /** What a line wants; nothing where it was shown, answered or not understood. */
   private Optional<Wish> wish(String line) throws Left {
+    if (line.equals("?") || line.equals("help")) {
+      screen.say(new Text(screen.width()).line("").paragraph(HELP).lines());
+      return Optional.empty();
+    }
     List<String> meant = meant(line);
     if (meant.size() > 1) {
       screen.say("Which one: " + String.join(" or ", meant) + "?");
@@ -125,10 +139,13 @@ final class AnswerPage {
     if (number.filter(numbers -> numbers.size() == 1).isPresent()) {
       return List.of(sections.get(number.get().get(0) - 1).name());
     }
+    if (line.equals("undo")) {
+      return List.of(Wish.BACK.word());
+    }
     if (words.contains(line)) {
       return List.of(line);
     }
-    return new ArrayList<>(words.stream().filter(word -> word.startsWith(line)).toList());
+    return words.stream().filter(word -> word.startsWith(line)).toList();
   }
 
   private Optional<Wish> told(String line) throws Left {

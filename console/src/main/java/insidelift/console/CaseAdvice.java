@@ -1,7 +1,6 @@
 package insidelift.console;
 
 import insidelift.console.AdviceText.Part;
-import insidelift.console.AdviceText.Section;
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.session.AdvisorLoader;
 import insidelift.engine.geometry.RefusedInputException;
@@ -20,7 +19,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 
 /**
  * Reads a case file and prints the advice for it.
@@ -109,9 +107,7 @@ record CaseAdvice(
     Part answer = words.answer(advice, situation);
     Text text = new Text(Text.WIDTH).heading(answer.title());
     answer.lines().forEach(text::line);
-    String more =
-        words.sections(advice).stream().map(Section::name).collect(Collectors.joining(", "));
-    return shown(text.line("").paragraph("With --full also: " + more + ".").lines());
+    return shown(text.line("").paragraph("With --full also: " + words.names(advice) + ".").lines());
   }
 
   private void print(AdviceWithLog known, Situation situation, PrintWriter out) {

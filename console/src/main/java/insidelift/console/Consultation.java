@@ -11,6 +11,7 @@ import insidelift.shared.Status;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.advice.Advice;
+import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.situation.Situation;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.stream.Collectors;
 
 /** The consultation: a look at the kart, one question at a time, a review, the advice. */
 final class Consultation {
@@ -29,15 +31,6 @@ final class Consultation {
 
   /** The choice that leads to typing six temperatures. */
   private static final String MEASURED = "measured";
-
-  private static final List<String> GREETING =
-      List.of(
-          "   O__        Insidelift",
-          "      \\__O    the next change at the front end of your kart",
-          "");
-
-  private static final List<String> NARROW_GREETING =
-      List.of("   O__        Insidelift", "      \\__O    the next front-end change", "");
 
   private final Screen screen;
   private final Asker asker;
@@ -90,7 +83,7 @@ final class Consultation {
   /** The same on a given screen. */
   static int hold(Screen screen, Path folder, CompletableFuture<AdvisorLoader> words, Units units) {
     screen.onLeaving(() -> screen.say("Left. Your answers are kept."));
-    screen.say(introduction(screen.width()));
+    screen.say(Opening.introduction(screen.width()));
     Consultation consultation = new Consultation(screen, folder, AdvisorLoader.ready(words), units);
     screen.onLeaving(consultation::farewell);
     try {
@@ -103,33 +96,11 @@ final class Consultation {
     }
   }
 
-  private static List<String> introduction(int width) {
-    Text text = new Text(width);
-    greeting(width).forEach(text::line);
-    return text.paragraph(
-            "It asks what the track, the driver, the tyres and the kart are doing, and"
-                + " answers with a camber or caster change: which way, how much, why, and"
-                + " what to beware of. It is no substitute for the chassis maker's manual,"
-                + " the rule book or a competent person.")
-        .paragraph(
-            "Answer with a number or the first letters, or say it in your own words. ?"
-                + " explains, why says what for, back goes back, review shows all answers."
-                + " Ctrl-C leaves; your answers are kept.")
-        .lines();
-  }
-
-  private static List<String> greeting(int width) {
-    if (width < 40) {
-      return new Text(width).paragraph("Insidelift: the next front-end change").line("").lines();
-    }
-    return width < 60 ? NARROW_GREETING : GREETING;
-  }
-
   private void hold() throws Left {
     if (opening.resumed()) {
       asked = (int) session.situation().answers().keySet().stream().filter(this::own).count();
     } else {
-      int both = introduction(screen.width()).size() + safetyPage().lines().size() + 1;
+      int both = Opening.introduction(screen.width()).size() + safetyPage().lines().size() + 1;
       if (screen.keys() && both > screen.height()) {
         // Let the greeting be read before it moves off the screen.
         screen.say("");
@@ -215,6 +186,7 @@ final class Consultation {
         ownLog();
       }
       case NEXT -> next();
+      case BACK -> back();
       case QUIT -> {
         return false;
       }
@@ -234,9 +206,13 @@ final class Consultation {
 
   /** The same kart's next heat: only what is of one run is asked again. */
   private void next() throws Left {
+    String levers =
+        session.advice().suggestions().stream()
+            .filter(Suggestion::first)
+            .map(suggestion -> suggestion.lever().id())
+            .collect(Collectors.joining(" and "));
     boolean moved =
-        session.advice().suggestions().stream().anyMatch(Advice.Suggestion::first)
-            && yes("Was the change made as advised? Type y or n:");
+        !levers.isEmpty() && yes("Was %s changed as advised? Type y or n:".formatted(levers));
     boolean track = yes("Is the track as it was? Type y or n:");
     session.nextHeat(moved, track);
     screen.say("", "The next heat. Look at the kart again: bolts work loose.");

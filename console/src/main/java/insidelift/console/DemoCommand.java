@@ -1,7 +1,6 @@
 package insidelift.console;
 
 import insidelift.console.AdviceText.Part;
-import insidelift.console.AdviceText.Section;
 import insidelift.console.demo.Story;
 import insidelift.console.demo.Story.Scene;
 import insidelift.console.page.Pages;
@@ -21,7 +20,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -105,9 +103,8 @@ final class DemoCommand implements Callable<Integer> {
     Part answer = words.answer(advice, situation);
     Text text = new Text(Text.WIDTH).line(answer.title()).line("");
     answer.lines().forEach(text::line);
-    String more =
-        words.sections(advice).stream().map(Section::name).collect(Collectors.joining(", "));
-    return text.blank().paragraph("Behind every answer there is more to read: " + more + ".");
+    return text.blank()
+        .paragraph("Behind every answer there is more to read: " + words.names(advice) + ".");
   }
 
   private static Text proved(Scene scene) {

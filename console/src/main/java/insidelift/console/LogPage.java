@@ -60,7 +60,8 @@ final class LogPage {
         names.add(name);
       }
       Optional<LapTimes> laps = laps();
-      say(write(names, run -> laps.map(run::with).orElse(run).with(situation)));
+      UnaryOperator<RunEntry> told = RunSituation.told(situation);
+      say(write(names, run -> told.apply(laps.map(run::with).orElse(run))));
     } catch (LogbookProblem | RefusedEntryException e) {
       say(List.of("Not written: " + Text.safe(e.getMessage())));
     }

@@ -16,6 +16,15 @@ import java.util.Optional;
 /** What a consultation can begin with: one that was left unfinished, and the user's own log. */
 final class Opening {
 
+  private static final List<String> GREETING =
+      List.of(
+          "   O__        Insidelift",
+          "      \\__O    the next change at the front end of your kart",
+          "");
+
+  private static final List<String> NARROW_GREETING =
+      List.of("   O__        Insidelift", "      \\__O    the next front-end change", "");
+
   private final Screen screen;
   private final Session session;
   private final SavedConsultation saved;
@@ -26,6 +35,29 @@ final class Opening {
     this.session = session;
     this.saved = saved;
     this.vocabulary = vocabulary;
+  }
+
+  /** The name of the program, what it does, and how to answer. */
+  static List<String> introduction(int width) {
+    Text text = new Text(width);
+    greeting(width).forEach(text::line);
+    return text.paragraph(
+            "It asks what the track, the driver, the tyres and the kart are doing, and"
+                + " answers with a camber or caster change: which way, how much, why, and"
+                + " what to beware of. It is no substitute for the chassis maker's manual,"
+                + " the rule book or a competent person.")
+        .paragraph(
+            "Answer with a number or the first letters, or say it in your own words. ?"
+                + " explains, why says what for, back goes back, review shows all answers."
+                + " Ctrl-C leaves; your answers are kept.")
+        .lines();
+  }
+
+  private static List<String> greeting(int width) {
+    if (width < 40) {
+      return new Text(width).paragraph("Insidelift: the next front-end change").line("").lines();
+    }
+    return width < 60 ? NARROW_GREETING : GREETING;
   }
 
   /** Offers to go on where the last consultation was left. */

@@ -78,9 +78,18 @@ final class RunSituation {
     Situation read = file == null ? Situation.UNKNOWN : RunAdvice.read(file, reader);
     Situation typed = typed(reader);
     return run -> {
+      RunEntry known = told(read).apply(run);
+      Situation situation = known.situation();
+      return known.with(situation.over(typed).with(moved(situation.kart(), typed.kart())));
+    };
+  }
+
+  /** Puts what a case tells on a run; the set-up of the run before stands where it tells none. */
+  static UnaryOperator<RunEntry> told(Situation told) {
+    return run -> {
       Situation before = run.situation();
-      Kart kart = read.kart().equals(Kart.UNKNOWN) ? before.kart() : read.kart();
-      return run.with(before.over(read).over(typed).with(moved(kart, typed.kart())));
+      Kart kart = told.kart().equals(Kart.UNKNOWN) ? before.kart() : told.kart();
+      return run.with(before.over(told).with(kart));
     };
   }
 

@@ -52,6 +52,30 @@ class AdviceTextTest {
   }
 
   @Test
+  void whereALeverOfTheOwnSheetStaysTheSheetIsNotWhatToDo() throws CaseProblem {
+    String wet = "'water': 'wet', 'tyres': 'wets', 'power': 'mid', 'setup-for': 'dry'";
+    String kart =
+        ", 'kart': {'camber': {'left': 0, 'right': 0}, 'caster': {'left': 0, 'right': 0},"
+            + " 'baseline': {'wet': {'camber': {'left': 1, 'right': 1},"
+            + " 'caster': {'left': 2, 'right': 2}}}}";
+    assertThat(told(wet + "}" + kart)).contains("Over to this kart's own wet sheet");
+    assertThat(told(wet + ", 'steering-weight': 'heavy'}" + kart))
+        .doesNotContain("Over to this kart's own")
+        .contains("  do     Set camber 1.0° toward positive on both sides, to +1.0°")
+        .contains("  stay   Leave caster where it is");
+  }
+
+  @Test
+  void positionsThatNobodyMeasuredAreAbout() throws CaseProblem {
+    String pushes =
+        "'water': 'dry', 'mid-corner': 'understeer', 'severity': 'clear', 'power': 'mid',"
+            + " 'driver-strength': 'average', 'inside-rear': 'lifts'}";
+    assertThat(told(pushes)).contains("  how    About 1 position a side: turn the top eccentric");
+    assertThat(told(pushes + ", 'kart': {'eccentrics': {'camberPerPosition': 0.25}}"))
+        .contains("  how    1 position a side: turn the top eccentric outward, away from the seat");
+  }
+
+  @Test
   void aHoldSaysItsOwnReasonAndNamesNoJob() throws CaseProblem {
     Advice advice = advice("'water': 'dry', 'front-wear': 'even'");
     assertThat(advice.status()).isEqualTo(Status.HOLD);
@@ -109,6 +133,14 @@ class AdviceTextTest {
   private static Situation situation(String answers) throws CaseProblem {
     String json = "{'schema': 1, 'answers': {%s}}".formatted(answers).replace('\'', '"');
     return new CaseReader(ADVISOR.vocabulary()).read(json);
+  }
+
+  /** The answer to a case that goes on behind its answers. */
+  private static String told(String rest) throws CaseProblem {
+    String json = ("{'schema': 1, 'answers': {" + rest + "}").replace('\'', '"');
+    Situation situation = new CaseReader(ADVISOR.vocabulary()).read(json);
+    return String.join(
+        "\n", new AdviceText(80).answer(ADVISOR.advise(situation), situation).lines());
   }
 
   private static String title(Advice advice) {

@@ -24,7 +24,7 @@ class AnswerPageIT {
       assertThat(screen).contains("What to do now");
       assertThat(paddock.screenText())
           .contains("  do     Set camber 0.5° toward positive on both sides, to +0.5°")
-          .contains("  how    1 position a side: turn the top eccentric outward")
+          .contains("  how    About 1 position a side: turn the top eccentric outward")
           .contains("  time   ", "  care   ", "  feel   ", "  undo   ", "  look   ")
           .contains("read 1 steps, 2 why, 3 care, 4 other, 5 numbers, 6 sources");
     }
@@ -40,6 +40,7 @@ class AnswerPageIT {
       paddock.type("s" + Paddock.ENTER).waitFor("Which one: steps or sources?");
       paddock.type("sou" + Paddock.ENTER).waitFor("\nSources\n---");
       back(paddock);
+      paddock.type("?" + Paddock.ENTER).waitFor("steps has the job, why the reasons");
       paddock.type("7" + Paddock.ENTER).waitFor("Press Enter, or type one of the words.");
       paddock.type("answer" + Paddock.ENTER).waitFor("  do     Set ");
     }
@@ -86,7 +87,7 @@ class AnswerPageIT {
       Visitor visitor = DialogueIT.mechanic(paddock).goOnTo(Point.ANSWER);
       int before = visitor.answered().size();
       visitor.type("next" + Paddock.ENTER);
-      paddock.waitFor("Was the change made as advised?");
+      paddock.waitFor("Was camber changed as advised?");
       visitor.type("y" + Paddock.ENTER);
       paddock.waitFor("Is the track as it was?");
       visitor.type("y" + Paddock.ENTER).goOnTo(Point.SAFETY);
@@ -97,6 +98,16 @@ class AnswerPageIT {
           .contains("last-effect")
           .doesNotContain("water", "power", "driver-strength", "last-change", "gauge");
       assertThat(paddock.screenText()).contains("Keep it as this kart's own for the dry");
+    }
+  }
+
+  @Test
+  void backAtTheAnswerTakesTheLastAnswerBack() {
+    try (Paddock paddock = Paddock.in(data).start()) {
+      Visitor visitor = DialogueIT.mechanic(paddock).goOnTo(Point.ANSWER);
+      visitor.type("undo" + Paddock.ENTER).goOnTo("camber left");
+      visitor.goOnTo(Point.ANSWER);
+      assertThat(paddock.screenText()).contains("  do     Set camber 0.5° toward positive");
     }
   }
 

@@ -3,6 +3,7 @@ package insidelift.console.page;
 import insidelift.console.picture.Figures;
 import insidelift.shared.Degrees;
 import insidelift.shared.Status;
+import insidelift.shared.advice.Advice;
 import insidelift.shared.advice.Advice.Changeover;
 import insidelift.shared.advice.Advice.Changeover.Job;
 import insidelift.shared.advice.Advice.Kept;
@@ -49,11 +50,6 @@ public final class AdviceWords {
         suggestion.disputes().isEmpty() ? "How sure: " + suggestion.strength() + "." : SPLIT;
     return "%s Time: %d to %d minutes with toe."
         .formatted(sure, suggestion.minutes().from(), suggestion.minutes().to());
-  }
-
-  /** How long everything takes that is to be done now. */
-  public static String together(Minutes minutes) {
-    return "Together: %d to %d minutes.".formatted(minutes.from(), minutes.to());
   }
 
   /** The other lever that comes first, and what comes after it. */
@@ -104,9 +100,16 @@ public final class AdviceWords {
     return text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
   }
 
-  /** The whole of a changeover to the kart's own record in one line, with its minutes. */
-  public static Optional<String> restore(Changeover over, Minutes front) {
-    if (over == null || over.sheet() == null) {
+  /**
+   * The whole of a changeover to the kart's own record in one line, with its minutes; empty where
+   * there is no record, or where a lever of it stays as it is: then each move speaks for itself.
+   */
+  public static Optional<String> restore(Advice advice) {
+    Changeover over = advice.changeover();
+    Minutes front = advice.minutes();
+    if (over == null
+        || over.sheet() == null
+        || !advice.suggestions().stream().allMatch(Suggestion::first)) {
       return Optional.empty();
     }
     List<Job> jobs = over.jobs();
@@ -138,14 +141,19 @@ public final class AdviceWords {
         .formatted(kept.condition(), settings);
   }
 
-  /** A step that says which way to turn, with how far where that is known. */
-  public static String whichWay(Suggestion move, String step) {
+  /**
+   * A step that says which way to turn, with how far.
+   *
+   * @param measured whether the user has measured what a position moves
+   */
+  public static String whichWay(Suggestion move, String step, boolean measured) {
     String turn = step.substring(WHICH_WAY.length());
     double positions = move.positions();
     if (positions <= 0) {
       return turn.substring(0, 1).toUpperCase(Locale.ROOT) + turn.substring(1);
     }
-    return "%s position%s a side: %s".formatted(count(positions), positions == 1 ? "" : "s", turn);
+    return "%s%s position%s a side: %s"
+        .formatted(measured ? "" : "About ", count(positions), positions == 1 ? "" : "s", turn);
   }
 
   /** So many positions, with no more digits than needed. */

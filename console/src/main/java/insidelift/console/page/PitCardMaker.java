@@ -86,7 +86,7 @@ public final class PitCardMaker {
   private List<String> leading(boolean moves) {
     return Stream.concat(
             advice.lead().stream().map(lead -> "First, " + AdviceWords.first(lead, moves)),
-            AdviceWords.restore(advice.changeover(), advice.minutes()).stream())
+            AdviceWords.restore(advice).stream())
         .toList();
   }
 

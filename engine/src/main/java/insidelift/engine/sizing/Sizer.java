@@ -87,9 +87,7 @@ public final class Sizer {
 
   /** Whether the size of a position was measured on this kart. */
   public boolean measured(Lever lever) {
-    return lever == Lever.CAMBER
-        ? kart.eccentrics().camberPerPosition() != null
-        : kart.eccentrics().casterPerPosition() != null;
+    return kart.eccentrics().measured(lever);
   }
 
   /** The setting now: camber absolute, caster from neutral. */

@@ -16,8 +16,11 @@ import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.advice.Advice.Weighed;
 import insidelift.shared.situation.CaseReader;
 import insidelift.shared.situation.Situation;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The sentences of an advice, word for word. */
@@ -69,6 +72,47 @@ class WordingTest {
     assertThat(caster(advice("turn-in", "understeer")))
         .isEqualTo(
             "Set caster 1 position more (about 1.0°) on both sides: the front pushes at turn-in.");
+  }
+
+  /** A coach: caster out for a nervous turn-in is felt as calm hands, and is undone when lazy. */
+  @Test
+  void whatToFeelAndWhenToUndoAreOfTheWayTheLeverIsTurned() {
+    Suggestion less = of(advice("water", "dry", "turn-in", "oversteer"), Lever.CASTER);
+    assertThat(less.summary()).startsWith("Set caster 1 position less");
+    assertThat(less.confirm()).first().asString().startsWith("The kart turns in without a jab");
+    assertThat(less.undo()).first().asString().startsWith("Undo it if the turn-in becomes lazy");
+
+    Suggestion wet =
+        of(advice("water", "wet", "setup-for", "wet", "mid-corner", "oversteer"), Lever.CAMBER);
+    assertThat(wet.summary()).startsWith("Set camber 0.5° toward negative");
+    assertThat(wet.confirm()).first().asString().startsWith("The kart turns in calmly");
+  }
+
+  @Test
+  void noNoteIsTheReasonForOneWayInOneCaseAndForTheOtherInAnother() {
+    Map<String, String> ways = new HashMap<>();
+    // Zero is a place that is reached from both sides; the others speak of a comparison.
+    List<String> neutral =
+        List.of("camber-dry-zero", "by-phase", "camber-dispute", "last-better", "hop-no-bite");
+    Stream.of(CaseFiles.WHOLE, CaseFiles.FAMILIES)
+        .flatMap(folder -> CaseFiles.read(folder).stream())
+        .flatMap(one -> ADVISOR.advise(one.situation()).suggestions().stream())
+        .filter(suggestion -> suggestion.moves() && suggestion.kind() == Kind.CORRECTION)
+        .forEach(
+            suggestion ->
+                suggestion.reasons().stream()
+                    .map(Reason::note)
+                    .filter(note -> !neutral.contains(note))
+                    .forEach(
+                        note ->
+                            assertThat(ways.merge(note, way(suggestion), (one, other) -> one))
+                                .as(note)
+                                .isEqualTo(way(suggestion))));
+    assertThat(ways).hasSizeGreaterThan(10);
+  }
+
+  private static String way(Suggestion suggestion) {
+    return suggestion.lever().id() + " " + suggestion.direction().id();
   }
 
   @Test

@@ -2,6 +2,7 @@ package insidelift.shared.situation;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import insidelift.shared.Degrees;
+import insidelift.shared.Lever;
 
 /**
  * The kart's own eccentrics, as far as their owner has measured them.
@@ -14,6 +15,11 @@ import insidelift.shared.Degrees;
  */
 public record Eccentrics(
     Degrees camberPerPosition, Degrees casterPerPosition, JsonNode washers, JsonNode now) {
+
+  /** Whether the size of a position was measured on this kart. */
+  public boolean measured(Lever lever) {
+    return (lever == Lever.CAMBER ? camberPerPosition : casterPerPosition) != null;
+  }
 
   /** What a position moves, without a word on the washers themselves. */
   public Eccentrics(Degrees camberPerPosition, Degrees casterPerPosition) {

@@ -43,7 +43,6 @@ public final class NextQuestion {
   private final Completions completions;
   private final Witness witness;
   private final Set<String> thoughtOf;
-  private final List<String> stoodOn;
   private final Map<List<Object>, Outlook> chosen =
       new LinkedHashMap<>(64, 0.75f, true) {
         private static final long serialVersionUID = 1L;
@@ -68,11 +67,6 @@ public final class NextQuestion {
             .flatMap(rule -> rule.premises().stream())
             .flatMap(premise -> OpenQuestions.questions(premise).stream())
             .collect(Collectors.toSet());
-    this.stoodOn =
-        decider.vocabulary().questions().stream()
-            .filter(Question::first)
-            .map(Question::id)
-            .toList();
     // A change that was made and what came of it are told apart from the answers.
     thoughtOf.addAll(List.of("last-change", "last-effect", "time-left"));
   }
@@ -194,11 +188,10 @@ public final class NextQuestion {
               .flatMap(premise -> OpenQuestions.questions(premise).stream())
               .collect(Collectors.toSet());
       read.addAll(thoughtOf);
-      read.addAll(stoodOn);
       List<Integer> places = new ArrayList<>();
       for (int q = 0; q < box.length; q++) {
         if (open[q]
-            && read.contains(grid.question(q).id())
+            && (grid.question(q).first() || read.contains(grid.question(q).id()))
             && !grid.question(q).safety()
             && (all[q] & ~Grid.ABSENT) != 0) {
           places.add(q);

@@ -48,7 +48,7 @@ final class NextHeat {
     answers.keySet().removeIf(question -> !stays(question, sameTrack));
     Map<String, Double> numbers = new LinkedHashMap<>(before.numbers());
     numbers.keySet().retainAll(answers.keySet());
-    answers.put("last-change", change(moves));
+    change(advice, moves).ifPresent(change -> answers.put("last-change", change));
     if (moves.stream().anyMatch(NextHeat::turnsOver)) {
       before
           .answer("water")
@@ -70,12 +70,16 @@ final class NextHeat {
     return move.kind() == Kind.TARGET || move.kind() == Kind.RESTORE;
   }
 
-  private static String change(List<Suggestion> moves) {
-    return switch (moves.size()) {
-      case 0 -> "none";
-      case 1 -> moves.get(0).lever().id() + "-" + moves.get(0).direction().id();
-      default -> "other";
-    };
+  /**
+   * What was changed; empty where only the user knows: another lever came first, or camber and
+   * caster were left and something else may have been done.
+   */
+  private static Optional<String> change(Advice advice, List<Suggestion> moves) {
+    if (moves.isEmpty() || advice.lead().isPresent()) {
+      return Optional.empty();
+    }
+    Suggestion one = moves.get(0);
+    return Optional.of(moves.size() == 1 ? one.lever().id() + "-" + one.direction().id() : "other");
   }
 
   private Driven told(boolean undo) {

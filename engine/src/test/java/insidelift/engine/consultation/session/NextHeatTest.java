@@ -24,7 +24,7 @@ class NextHeatTest {
        "schema": 1,
        "kart": {"camber": {"left": 0.0, "right": 0.0},
          "caster": {"left": 0.0, "right": 0.0, "reference": "neutral"},
-         "levers": {"front-width": "widest", "toe": "fixed"}}}
+         "levers": {"front-width": "widest", "toe": "fixed", "rear-width": "fixed", "bars": "fixed"}}}
       """;
 
   private static Advisor advisor;
@@ -65,11 +65,20 @@ class NextHeatTest {
   }
 
   @Test
-  void aChangeThatWasNotMadeMovesNothing() throws CaseProblem {
+  void aChangeThatWasNotMadeMovesNothingAndWhatWasDoneInsteadIsAsked() throws CaseProblem {
     Situation next = after(PUSHES, false, true);
-    assertThat(next.answer("last-change")).contains("none");
+    assertThat(next.answer("last-change")).isEmpty();
     assertThat(next.kart().caster()).contains(Sides.both(Degrees.ZERO));
     assertThat(next.kart().past().before()).isEmpty();
+  }
+
+  /** The spacer comes first: whether it was that, or both, only the driver's crew knows. */
+  @Test
+  void whereAnotherLeverCameFirstWhatWasChangedIsAsked() throws CaseProblem {
+    String free = PUSHES.replaceFirst(",\\s+\"levers\": \\{[^}]*\\}", "");
+    assertThat(advisor.advise(read(free)).lead()).isPresent();
+    assertThat(after(free, true, true).answer("last-change")).isEmpty();
+    assertThat(after(free, true, true).kart().caster()).contains(Sides.both(Degrees.of(1)));
   }
 
   @Test
@@ -119,7 +128,7 @@ class NextHeatTest {
     assertThat(session.advice().baseline()).isNotNull();
 
     session.nextHeat(true, true);
-    assertThat(session.situation().answer("last-change")).contains("none");
+    assertThat(session.situation().answer("last-change")).isEmpty();
     assertThat(session.situation().history())
         .extracting(Driven::undo)
         .containsExactly(false, false, true);
