@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** The table of what ships, in DEVELOPERS.md, is what ships. */
+/** The table in what-ships.md is what ships. */
 class ShippedIT {
 
   private static final Pattern ROW =
@@ -26,7 +26,7 @@ class ShippedIT {
   @Test
   void everyJarStandsInTheTableWithItsSizeItsLicenceAndItsReason() throws IOException {
     Map<String, Matcher> rows = new TreeMap<>();
-    for (String line : Files.readAllLines(Launcher.CONSOLE.resolveSibling("DEVELOPERS.md"))) {
+    for (String line : Files.readAllLines(Launcher.CONSOLE.resolve("what-ships.md"))) {
       Matcher row = ROW.matcher(line);
       if (row.matches()) {
         rows.put(row.group(1) + "-" + row.group(2) + ".jar", row);

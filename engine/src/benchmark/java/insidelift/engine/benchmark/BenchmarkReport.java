@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** Makes a page of what was measured: every figure, and the ratio that matters. */
 public final class BenchmarkReport {
@@ -15,12 +17,18 @@ public final class BenchmarkReport {
   /** What one whole decision may take on one warm thread, in microseconds. */
   private static final double EXPECTED = 100;
 
-  private record Score(String name, String with, double value, double error, String unit) {}
+  private record Score(String name, String with, double value, double error, String unit) {
+    String key() {
+      return (name + " " + with).strip();
+    }
+  }
 
   private final List<Score> scores = new ArrayList<>();
   private final StringBuilder page = new StringBuilder();
+  private final JsonNode last;
 
-  private BenchmarkReport(JsonNode results) {
+  private BenchmarkReport(JsonNode results, JsonNode last) {
+    this.last = last;
     for (JsonNode result : results) {
       String full = result.get("benchmark").asText();
       List<String> with = new ArrayList<>();
@@ -36,21 +44,40 @@ public final class BenchmarkReport {
     }
   }
 
-  /** Reads the results, writes the page: the file of results, the file of the page. */
+  /**
+   * Reads the results and the figures that were kept last, writes the page: the file of results, of
+   * the page, of the kept figures. The new figures stand beside the page, to be kept in their turn.
+   */
   public static void main(String[] args) throws IOException {
-    JsonNode results = JsonMapper.builder().build().readTree(Path.of(args[0]).toFile());
-    BenchmarkReport report = new BenchmarkReport(results);
+    JsonMapper json = JsonMapper.builder().build();
+    JsonNode results = json.readTree(Path.of(args[0]).toFile());
+    Path kept = Path.of(args[2]);
+    BenchmarkReport report =
+        new BenchmarkReport(
+            results,
+            Files.exists(kept) ? json.readTree(kept.toFile()) : json.createObjectNode());
     report.write();
-    Files.writeString(Path.of(args[1]), report.page);
+    Path page = Path.of(args[1]);
+    Files.writeString(page, report.page);
+    Map<String, Double> figures = new TreeMap<>();
+    report.scores.forEach(score -> figures.put(score.key(), score.value()));
+    json.writerWithDefaultPrettyPrinter()
+        .writeValue(page.resolveSibling(kept.getFileName()).toFile(), figures);
   }
 
   private void write() {
     page.append("# What it costs, warm\n\n");
-    page.append("| what | with | score | +- | unit |\n|---|---|---:|---:|---|\n");
+    page.append("| what | with | score | +- | unit | last | times |\n|---|---|---:|---:|---|---:|---:|\n");
     for (Score score : scores) {
       line(
-          "| %s | %s | %.3g | %.2g | %s |",
-          score.name(), score.with(), score.value(), score.error(), score.unit());
+          "| %s | %s | %.3g | %.2g | %s | %.3g | %.2f |",
+          score.name(),
+          score.with(),
+          score.value(),
+          score.error(),
+          score.unit(),
+          last.path(score.key()).asDouble(Double.NaN),
+          score.value() / last.path(score.key()).asDouble(Double.NaN));
     }
     double own = value("decide");
     line("%n## One decision from full answers%n");
