@@ -4,7 +4,6 @@ import insidelift.engine.logbook.DataFolder;
 import insidelift.engine.logbook.DemoSeason;
 import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.LogbookProblem;
-import insidelift.engine.logbook.Notice;
 import insidelift.engine.logbook.OwnLog;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -53,11 +52,15 @@ final class AdviseCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
+  private int damage;
+
   @Override
   public Integer call() throws IOException {
     AdviceWithLog.Source source = log || demo ? this::ownLog : null;
-    return new CaseAdvice(file, json, full, units::chosen, overlay, source)
-        .print(spec.commandLine().getOut(), spec.commandLine().getErr());
+    int code =
+        new CaseAdvice(file, json, full, units::chosen, overlay, source)
+            .print(spec.commandLine().getOut(), spec.commandLine().getErr());
+    return Math.max(code, damage);
   }
 
   private OwnLog ownLog() throws LogbookProblem {
@@ -69,9 +72,7 @@ final class AdviseCommand implements Callable<Integer> {
     } catch (IllegalArgumentException e) {
       throw new ParameterException(spec.commandLine(), "--log: " + e.getMessage(), e);
     }
-    for (Notice notice : book.notices()) {
-      spec.commandLine().getErr().println("insidelift: " + Text.safe(notice.sentence()));
-    }
+    damage = LogDamage.say(book.notices(), spec.commandLine().getErr());
     return own;
   }
 }

@@ -119,7 +119,7 @@ final class CardCommand implements Callable<Integer> {
       return failed(shown + ": " + e.getMessage());
     }
     spec.commandLine().getOut().println("The pit card is in " + shown + ".");
-    return 0;
+    return LogDamage.say(found.notices(), spec.commandLine().getErr());
   }
 
   private int failed(String why) {

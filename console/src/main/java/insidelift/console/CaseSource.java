@@ -5,6 +5,7 @@ import insidelift.engine.logbook.DriverEntry;
 import insidelift.engine.logbook.KartEntry;
 import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.LogbookProblem;
+import insidelift.engine.logbook.Notice;
 import insidelift.engine.logbook.Numbered;
 import insidelift.engine.logbook.RunEntry;
 import insidelift.shared.Vocabulary;
@@ -16,6 +17,7 @@ import insidelift.shared.situation.Printable;
 import insidelift.shared.situation.Situation;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -40,8 +42,13 @@ record CaseSource(String name) {
    * @param situation the situation, with the kart's own sheet where the logbook has one
    * @param kart what the user calls the kart; empty where nobody said
    * @param subject driver, kart and day, for the top of a card; empty where nobody said
+   * @param notices what is wrong with the logbook that it comes from
    */
-  record Found(Situation situation, String kart, String subject) {}
+  record Found(Situation situation, String kart, String subject, List<Notice> notices) {
+    Found(Situation situation) {
+      this(situation, "", "", List.of());
+    }
+  }
 
   /** How messages call it. */
   String shown() {
@@ -63,14 +70,12 @@ record CaseSource(String name) {
           new SavedConsultation(folder.find(), vocabulary)
               .finished()
               .orElseThrow(
-                  () -> new CaseProblem("there is none yet; start \"insidelift\" and finish one")),
-          "",
-          "");
+                  () -> new CaseProblem("there is none yet; start \"insidelift\" and finish one")));
     }
     if (name.matches(RUN + "(?:\\d{1,9}|last)")) {
       return logged(Logbook.read(folder.find()), name.substring(RUN.length()));
     }
-    return new Found(InputFile.read(name, in -> new CaseReader(vocabulary).read(in)), "", "");
+    return new Found(InputFile.read(name, in -> new CaseReader(vocabulary).read(in)));
   }
 
   private static Found logged(Logbook book, String number) throws CaseProblem {
@@ -82,7 +87,8 @@ record CaseSource(String name) {
         own(book, run.kart(), run.driver(), run.situation()),
         book.name(run.kart()),
         "%s, %s, %s"
-            .formatted(book.name(run.driver()), book.name(run.kart()), book.day(run.day()).date()));
+            .formatted(book.name(run.driver()), book.name(run.kart()), book.day(run.day()).date()),
+        book.notices());
   }
 
   /** A kart of the logbook as it stood when it was last driven. */
@@ -95,7 +101,8 @@ record CaseSource(String name) {
         driver = run.entry().driver();
       }
     }
-    return new Found(own(book, kart, driver, last), book.name(kart), book.name(kart));
+    return new Found(
+        own(book, kart, driver, last), book.name(kart), book.name(kart), book.notices());
   }
 
   /** A situation with what the logbook knows of its kart, and of whoever drove it. */

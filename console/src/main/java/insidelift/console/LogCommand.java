@@ -3,6 +3,7 @@ package insidelift.console;
 import insidelift.engine.logbook.DemoSeason;
 import insidelift.engine.logbook.Experience;
 import insidelift.engine.logbook.LearningSwitch;
+import insidelift.engine.logbook.LogCheck;
 import insidelift.engine.logbook.LogExport;
 import insidelift.engine.logbook.LogTables;
 import insidelift.engine.logbook.Logbook;
@@ -44,6 +45,7 @@ import picocli.CommandLine.Parameters;
       LogCommand.Learned.class,
       LogCommand.Learning.class,
       LogCommand.Export.class,
+      LogCommand.Check.class,
       LogCommand.Demo.class
     })
 final class LogCommand extends LogReading {
@@ -171,6 +173,19 @@ final class LogCommand extends LogReading {
       Files.deleteIfExists(file);
       Files.writeString(file, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
       written.add(name + ": written");
+    }
+  }
+
+  /** Whether all of it can be read. */
+  @Command(
+      name = "check",
+      mixinStandardHelpOptions = true,
+      header = "Says how much of the logbook is whole, and what is damaged or missing.",
+      description = {"", "Exits with 1 if anything that was written down cannot be read.", ""})
+  static final class Check extends LogReading {
+    @Override
+    List<String> lines(Path folder, Logbook book) {
+      return LogCheck.lines(book);
     }
   }
 

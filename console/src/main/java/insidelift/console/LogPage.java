@@ -95,7 +95,7 @@ final class LogPage {
         return Optional.empty();
       }
       try {
-        return Optional.of(LapImport.pasted(line));
+        return Optional.of(LapImport.typed(line));
       } catch (UnreadableLapTimes e) {
         say(List.of(Text.safe(e.getMessage())));
       }

@@ -4,7 +4,6 @@ import insidelift.engine.logbook.DataFolder;
 import insidelift.engine.logbook.DemoSeason;
 import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.LogbookProblem;
-import insidelift.engine.logbook.Notice;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -28,14 +27,13 @@ abstract class LogReading implements Callable<Integer> {
   @Override
   public final Integer call() {
     List<String> lines;
+    int code;
     try {
       Path folder = DataFolder.find();
       Logbook book = demo ? DemoSeason.book() : Logbook.read(folder);
       lines = lines(folder, book);
       // Afterwards, because the rest of a run is read only when it is asked for.
-      for (Notice notice : book.notices()) {
-        spec.commandLine().getErr().println("insidelift: " + Text.safe(notice.sentence()));
-      }
+      code = LogDamage.say(book.notices(), spec.commandLine().getErr());
     } catch (LogbookProblem | IllegalArgumentException e) {
       return failed(e.getMessage());
     } catch (IOException e) {
@@ -45,7 +43,7 @@ abstract class LogReading implements Callable<Integer> {
         .fit(lines)
         .forEach(spec.commandLine().getOut()::println);
     spec.commandLine().getOut().flush();
-    return 0;
+    return code;
   }
 
   private int failed(String message) {

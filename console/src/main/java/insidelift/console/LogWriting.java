@@ -3,7 +3,6 @@ package insidelift.console;
 import insidelift.engine.logbook.DataFolder;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.logbook.LogbookWriter;
-import insidelift.engine.logbook.Notice;
 import insidelift.engine.proof.UnreadableLapTimes;
 import insidelift.shared.situation.CaseProblem;
 import java.nio.file.Path;
@@ -38,9 +37,8 @@ abstract class LogWriting implements Callable<Integer> {
       Path folder = DataFolder.find();
       Job job = prepare(folder);
       try (LogbookWriter writer = LogbookWriter.open(folder)) {
-        for (Notice notice : writer.logbook().notices()) {
-          spec.commandLine().getErr().println("insidelift: " + Text.safe(notice.sentence()));
-        }
+        // What is added is safe whatever is wrong with the rest, so this is no failure.
+        LogDamage.say(writer.logbook().notices(), spec.commandLine().getErr());
         lines = job.write(writer, folder);
       }
     } catch (IllegalArgumentException e) {

@@ -105,6 +105,11 @@ final class Opening {
    */
   boolean ownLog(Preparation preparation) throws Left {
     Optional<OwnLog> own = preparation.log();
+    if (!preparation.damage().isEmpty()) {
+      Text lost = new Text(screen.width()).line("");
+      preparation.damage().forEach(one -> lost.paragraph("Your logbook: " + Text.safe(one)));
+      screen.say(lost.lines());
+    }
     if (own.isEmpty()) {
       return false;
     }

@@ -4,9 +4,11 @@ import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.session.AdvisorLoader;
 import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.LogbookProblem;
+import insidelift.engine.logbook.Notice;
 import insidelift.engine.logbook.OwnLog;
 import insidelift.shared.situation.CaseProblem;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 
@@ -21,6 +23,7 @@ final class Preparation {
   private CompletableFuture<Advisor> advisor;
   private CompletableFuture<Optional<OwnLog>> log;
   private volatile String problem = "";
+  private volatile List<String> damage = List.of();
 
   Preparation(AdvisorLoader loader, Path folder) {
     this.loader = loader;
@@ -46,9 +49,12 @@ final class Preparation {
     }
   }
 
-  private static Optional<OwnLog> log(Path folder) {
+  private Optional<OwnLog> log(Path folder) {
     try {
-      return OwnLog.ofLastRun(folder, Logbook.read(folder));
+      Logbook book = Logbook.read(folder);
+      Optional<OwnLog> own = OwnLog.ofLastRun(folder, book);
+      damage = book.notices().stream().filter(Notice::lost).map(Notice::sentence).toList();
+      return own;
     } catch (LogbookProblem e) {
       // A log that cannot be read is the business of "log", which says why; advice does without.
       return Optional.empty();
@@ -65,6 +71,12 @@ final class Preparation {
   String problem() {
     advisor();
     return problem;
+  }
+
+  /** What of the user's own log is lost, in sentences not yet safe to print. */
+  List<String> damage() {
+    log();
+    return damage;
   }
 
   /** What the user's own log says of whoever drove last; empty if there is no such run. */

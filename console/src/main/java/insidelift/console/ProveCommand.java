@@ -5,7 +5,6 @@ import insidelift.engine.logbook.DemoSeason;
 import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.proof.Feel;
-import insidelift.engine.proof.LapColumns;
 import insidelift.engine.proof.LapTimes;
 import insidelift.engine.proof.Proof;
 import insidelift.engine.proof.UnreadableLapTimes;
@@ -15,6 +14,7 @@ import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -56,6 +56,8 @@ final class ProveCommand implements Callable<Integer> {
       description = "what the driver felt: better, same, worse or unknown")
   private String feel;
 
+  @Mixin private LapColumnsOption columns;
+
   @Option(names = "--demo", description = "run:12 is of the invented season, not of your logbook")
   private boolean demo;
 
@@ -63,6 +65,9 @@ final class ProveCommand implements Callable<Integer> {
   private boolean json;
 
   @Spec private CommandSpec spec;
+
+  /** The logbook; null until a run of it is asked for. */
+  private Logbook book;
 
   @Override
   public Integer call() {
@@ -85,6 +90,9 @@ final class ProveCommand implements Callable<Integer> {
               again == null ? Optional.empty() : Optional.of(laps(again)),
               felt);
     } catch (UnreadableLapTimes | LogbookProblem | CaseProblem | IllegalArgumentException e) {
+      if (book != null) {
+        LogDamage.say(book.notices(), spec.commandLine().getErr());
+      }
       return failed(e.getMessage());
     }
     if (json) {
@@ -93,19 +101,21 @@ final class ProveCommand implements Callable<Integer> {
       Glyphs.forOutput(Outputs.charset(System.out)).fit(proof.text()).forEach(out::println);
     }
     out.flush();
-    return 0;
+    return book == null ? 0 : LogDamage.say(book.notices(), spec.commandLine().getErr());
   }
 
   private LapTimes laps(String name) throws UnreadableLapTimes, LogbookProblem, CaseProblem {
     if (name.matches("run:\\d{1,9}")) {
       return logged(Integer.parseInt(name.substring("run:".length())));
     }
-    return LapFile.read(name, LapColumns.STANDARD);
+    return LapFile.read(name, columns.read());
   }
 
   /** The laps of a run of the logbook, named {@code run:12}. */
   private LapTimes logged(int number) throws LogbookProblem {
-    Logbook book = demo ? DemoSeason.book() : Logbook.read(DataFolder.find());
+    if (book == null) {
+      book = demo ? DemoSeason.book() : Logbook.read(DataFolder.find());
+    }
     return book.lapTimes(number)
         .orElseThrow(
             () ->

@@ -4,7 +4,6 @@ import insidelift.engine.logbook.LapImport;
 import insidelift.engine.logbook.RunEntry;
 import insidelift.engine.logbook.Tyres;
 import insidelift.engine.proof.Feel;
-import insidelift.engine.proof.LapColumns;
 import insidelift.engine.proof.LapTimes;
 import insidelift.engine.proof.UnreadableLapTimes;
 import insidelift.engine.units.Units;
@@ -53,14 +52,7 @@ final class RunFacts {
       description = "lap times typed, as in \"61.2 52.3 52.1\", the out-lap first")
   private String times;
 
-  @Option(
-      names = "--lap-column",
-      paramLabel = "NAME",
-      description = "the file's column of lap numbers")
-  private String lapColumn;
-
-  @Option(names = "--time-column", paramLabel = "NAME", description = "the file's column of times")
-  private String timeColumn;
+  @Mixin private LapColumnsOption columns;
 
   @Option(
       names = "--cold",
@@ -162,21 +154,14 @@ final class RunFacts {
       throw new IllegalArgumentException("--laps and --times: give one of them");
     }
     if (times != null) {
-      return Optional.of(LapImport.pasted(times));
+      return Optional.of(LapImport.typed(times));
     }
-    boolean named = lapColumn != null || timeColumn != null;
     if (laps == null) {
-      if (named) {
+      if (columns.named()) {
         throw new IllegalArgumentException("columns are named, but --laps names no file");
       }
       return Optional.empty();
     }
-    LapColumns standard = LapColumns.STANDARD;
-    return Optional.of(
-        LapFile.read(
-            laps,
-            new LapColumns(
-                lapColumn == null ? standard.lap() : lapColumn,
-                timeColumn == null ? standard.time() : timeColumn)));
+    return Optional.of(LapFile.read(laps, columns.read()));
   }
 }

@@ -122,12 +122,12 @@ final class SheetCommand implements Callable<Integer> {
       if (out == null) {
         SheetText text = new SheetText(Text.WIDTH);
         print(back ? text.back(sheet) : text.front(sheet));
-        return 0;
+        return LogDamage.say(found.notices(), spec.commandLine().getErr());
       }
       place = Printable.shown(out, 200) + ": ";
       OutputFile.write(out, pages.kartSheet(sheet), force);
       print(List.of("The sheet is in " + Printable.shown(out, 200) + "."));
-      return 0;
+      return LogDamage.say(found.notices(), spec.commandLine().getErr());
     } catch (CaseProblem e) {
       return failed(place + e.getMessage());
     } catch (LogbookProblem e) {
@@ -197,7 +197,7 @@ final class SheetCommand implements Callable<Integer> {
                 "  ", "%s, %s: %s (%s)".formatted(row.get(0), row.get(1), row.get(2), row.get(3))));
     text.paragraph("The board is in board.html, all in " + Printable.shown(all, 200) + ".");
     print(text.lines());
-    return 0;
+    return LogDamage.say(book.notices(), spec.commandLine().getErr());
   }
 
   private void print(List<String> lines) {

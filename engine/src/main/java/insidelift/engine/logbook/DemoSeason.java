@@ -58,7 +58,7 @@ public final class DemoSeason {
       file.writeBytes(LineFormat.write(new Line(number, at, entry)));
     }
     try {
-      return new Logbook(Scan.of(RESOURCE, file.toByteArray()).records(), List.of());
+      return new Logbook(Scan.of(RESOURCE, file.toByteArray(), 0).records(), List.of());
     } catch (LogbookProblem e) {
       throw new IllegalStateException("the demo season of this build is broken", e);
     }

@@ -9,21 +9,15 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.List;
-import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
 /** Lap times for the logbook from a file, or as typed and pasted. */
 public final class LapImport {
 
   private static final String PASTED = "pasted text";
-  private static final Pattern TIME = Pattern.compile("(?:\\d{1,2}:)?\\d{1,4}(?:[.,]\\d{1,6})?");
 
-  /**
-   * Nobody writes whole seconds with three digits, so three digits after a comma are thousandths.
-   */
-  private static final Pattern THOUSANDTHS = Pattern.compile("(?:\\d{1,2}:)?\\d{1,4},\\d{3}");
+  /** Times with spaces between them: a file has one time a line. */
+  private static final Pattern IN_A_ROW = Pattern.compile("(?s).*\\d[;,]? +\\d.*");
 
   private LapImport() {}
 
@@ -39,19 +33,25 @@ public final class LapImport {
   }
 
   /**
-   * Reads typed or pasted text: what a file may hold, or times one after the other with spaces
-   * between them. The decimal comma is understood where every time has thousandths, as in {@code
-   * 62,345 1:02,118}.
+   * Reads times typed one after the other, with spaces between them. They are never lap numbers.
+   *
+   * @throws UnreadableLapTimes if one is no lap time, or may be two
+   */
+  public static LapTimes typed(String text) throws UnreadableLapTimes {
+    return LapTimes.typed(limited(text, "typed times"));
+  }
+
+  /**
+   * Reads pasted text: what a file may hold, or times one after the other with spaces between them.
    *
    * @throws UnreadableLapTimes if the text is not lap times
    */
   public static LapTimes pasted(String text) throws UnreadableLapTimes {
-    if (text.length() > InputLimits.MAX_PASTED) {
-      throw new RefusedEntryException(
-          PASTED,
-          text.length() + " characters are too many; the most is " + InputLimits.MAX_PASTED);
+    limited(text, PASTED);
+    if (IN_A_ROW.matcher(text).matches() && text.chars().noneMatch(Character::isLetter)) {
+      return LapTimes.typed(text);
     }
-    byte[] bytes = list(text).getBytes(StandardCharsets.UTF_8);
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     try {
       return LapTimes.read(PASTED, new ByteArrayInputStream(bytes), LapColumns.STANDARD);
     } catch (IOException e) {
@@ -59,18 +59,11 @@ public final class LapImport {
     }
   }
 
-  /** One time a line with a decimal point, if the text is a row of times; else as it is. */
-  private static String list(String text) {
-    List<String> times =
-        Arrays.stream(text.strip().split("[ \\r\\n]+", -1))
-            .filter(Predicate.not(String::isEmpty))
-            .toList();
-    if (times.isEmpty() || !times.stream().allMatch(TIME.asMatchPredicate())) {
-      return text;
+  private static String limited(String text, String name) {
+    if (text.length() > InputLimits.MAX_PASTED) {
+      throw new RefusedEntryException(
+          name, text.length() + " characters are too many; the most is " + InputLimits.MAX_PASTED);
     }
-    String lines = String.join("\n", times);
-    return times.stream().allMatch(THOUSANDTHS.asMatchPredicate())
-        ? lines.replace(',', '.')
-        : lines;
+    return text;
   }
 }

@@ -14,8 +14,10 @@ import insidelift.shared.situation.JsonPlace;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.zip.CRC32;
 
@@ -29,11 +31,13 @@ final class LineFormat {
   static final int VERSION = 1;
 
   private static final String HEADER = "logbook";
+  private static final String SEAL = "seal";
   private static final Set<String> KEYS = Set.of("n", "at", "kind", "entry", "check");
   private static final Set<String> HEADER_KEYS = Set.of("version", "about");
   private static final String ABOUT =
       "Insidelift's logbook: a record a line, only ever added to; n is the line, check its CRC-32";
 
+  private static final byte[] BEGINNING = "{\"n\":".getBytes(StandardCharsets.US_ASCII);
   private static final byte[] CHECK_KEY = ",\"check\":\"".getBytes(StandardCharsets.US_ASCII);
   private static final int CHECK_DIGITS = 8;
   private static final int CHECK_LENGTH = CHECK_KEY.length + CHECK_DIGITS + 2;
@@ -43,6 +47,9 @@ final class LineFormat {
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .enable(DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY)
           .build();
+
+  /** No file that may be read has room for more lines. */
+  private static final int MAX_NUMBER = InputLimits.MAX_LOG_BYTES / CHECK_LENGTH;
 
   private LineFormat() {}
 
@@ -74,6 +81,51 @@ final class LineFormat {
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("an entry is plain numbers and text", e);
     }
+  }
+
+  /** The line that seals a logbook whose last line has this number. */
+  static byte[] seal(int last, String at) {
+    return framed(last, at, SEAL, EntryJson.object());
+  }
+
+  /**
+   * Where the next line begins, or {@code to}. It is never within a line: there the quotation marks
+   * of a text are escaped, and no entry has that key.
+   */
+  static int beginning(byte[] file, int from, int to) {
+    int at = find(BEGINNING, file, from, to);
+    return at < 0 ? to : at;
+  }
+
+  /** Where the first check that stands there ends, or {@code from} if there is none. */
+  static int end(byte[] file, int from, int to) {
+    int at = find(CHECK_KEY, file, from, to);
+    return at < 0 ? from : Math.min(to, at + CHECK_LENGTH);
+  }
+
+  private static int find(byte[] what, byte[] file, int from, int to) {
+    for (int i = from; i <= to - what.length; i++) {
+      if (Arrays.equals(file, i, i + what.length, what, 0, what.length)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** The number that a line begins with, damaged or not. */
+  static OptionalInt number(byte[] file, int from, int to) {
+    if (find(BEGINNING, file, from, Math.min(to, from + BEGINNING.length)) < 0) {
+      return OptionalInt.empty();
+    }
+    int number = 0;
+    int at = from + BEGINNING.length;
+    while (at < to && file[at] >= '0' && file[at] <= '9' && number <= MAX_NUMBER) {
+      number = 10 * number + file[at++] - '0';
+    }
+    boolean ended = at < to && file[at] == ',';
+    return ended && number > 0 && number <= MAX_NUMBER
+        ? OptionalInt.of(number)
+        : OptionalInt.empty();
   }
 
   /**
@@ -121,7 +173,11 @@ final class LineFormat {
    */
   static Line read(byte[] file, int from, int to) throws CaseProblem {
     Optional<Line> run = run(file, from, to);
-    return run.isPresent() ? run.get() : whole(file, from, to);
+    Line line = run.isPresent() ? run.get() : whole(file, from, to);
+    if (line.number() < 2 || line.number() > MAX_NUMBER) {
+      throw new CaseProblem("no record can have the number " + line.number());
+    }
+    return line;
   }
 
   private static Line whole(byte[] file, int from, int to) throws CaseProblem {

@@ -58,7 +58,8 @@ public final class Logbook {
   public static Logbook read(Path folder) throws LogbookProblem {
     Path file = folder.resolve(FILE);
     try {
-      Scan scan = Scan.of(Disk.shown(file), Disk.read(file));
+      int sealed = Seal.read(folder);
+      Scan scan = Scan.of(Disk.shown(file), Disk.read(file), sealed);
       List<Notice> notices = new ArrayList<>(scan.notices());
       if (scan.unfinished() > 0) {
         notices.add(new Notice.Unfinished(scan.unfinished()));

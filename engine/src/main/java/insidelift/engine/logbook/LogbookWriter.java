@@ -25,7 +25,7 @@ public final class LogbookWriter implements AutoCloseable {
   private final InstantSource clock;
   private final List<Notice> notices = new ArrayList<>();
   private Records records;
-  private int lines;
+  private int last;
   private long length;
   private boolean failed;
 
@@ -35,7 +35,7 @@ public final class LogbookWriter implements AutoCloseable {
     this.tape = tape;
     this.clock = clock;
     this.records = scan.records();
-    this.lines = scan.lines();
+    this.last = scan.last();
     this.length = scan.whole();
     this.notices.addAll(scan.notices());
   }
@@ -61,7 +61,7 @@ public final class LogbookWriter implements AutoCloseable {
       Disk.make(folder);
       lock = Lock.take(folder);
       byte[] bytes = Disk.read(file);
-      Scan scan = Scan.of(Disk.shown(file), bytes);
+      Scan scan = Scan.of(Disk.shown(file), bytes, Seal.read(folder));
       tape = opener.open(file);
       LogbookWriter writer = new LogbookWriter(file, lock, tape, clock, scan);
       writer.begin(bytes, scan);
@@ -90,7 +90,7 @@ public final class LogbookWriter implements AutoCloseable {
 
   /** The number that the next record will have. */
   public int next() {
-    return lines + 1;
+    return last + 1;
   }
 
   /**
@@ -122,7 +122,7 @@ public final class LogbookWriter implements AutoCloseable {
     List<byte[]> parts = new ArrayList<>();
     int bytes = 0;
     for (Entry entry : entries) {
-      Line line = new Line(lines + 1 + added.size(), at, entry);
+      Line line = new Line(last + 1 + added.size(), at, entry);
       Optional<String> misfit = more.misfit(line.held());
       if (misfit.isPresent()) {
         throw new RefusedEntryException(EntryJson.kind(entry.getClass()), misfit.get());
@@ -149,7 +149,8 @@ public final class LogbookWriter implements AutoCloseable {
       added.forEach(records::add);
     }
     records = more;
-    lines += added.size();
+    last += added.size();
+    Seal.write(folder(), last, at);
     return added.stream().map(Line::number).toList();
   }
 
@@ -162,16 +163,21 @@ public final class LogbookWriter implements AutoCloseable {
 
   private void begin(byte[] bytes, Scan scan) throws IOException, LogbookProblem {
     if (scan.unfinished() > 0) {
-      setAside(Arrays.copyOfRange(bytes, scan.whole(), bytes.length), scan.lines());
+      setAside(Arrays.copyOfRange(bytes, scan.whole(), bytes.length), scan.intact());
     }
     if (scan.endMissing()) {
       write(ByteBuffer.wrap(new byte[] {'\n'}));
     }
-    if (lines == 0) {
+    if (last == 0) {
       write(ByteBuffer.wrap(LineFormat.header(now())));
-      lines = 1;
-      Disk.forceNames(file.toAbsolutePath().getParent());
+      last = 1;
+      Disk.forceNames(folder());
     }
+    Seal.write(folder(), last, now());
+  }
+
+  private Path folder() {
+    return file.toAbsolutePath().getParent();
   }
 
   private String now() {
@@ -192,7 +198,7 @@ public final class LogbookWriter implements AutoCloseable {
       Files.deleteIfExists(aside);
       throw e;
     }
-    Disk.forceNames(file.toAbsolutePath().getParent());
+    Disk.forceNames(folder());
     tape.cut(length);
     tape.force();
     notices.add(new Notice.SetAside(torn.length, String.valueOf(aside.getFileName()), before));

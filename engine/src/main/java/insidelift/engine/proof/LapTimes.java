@@ -14,8 +14,9 @@ import java.util.Objects;
  *
  * <p>A file holds one time a line, or columns {@code lap,time} divided by a comma, a semicolon or a
  * tab; a header is optional, and the columns may be named by the user. Times are {@code 62.345} or
- * {@code 1:02.345}; with a semicolon or a tab between the columns the decimal comma {@code 62,345}
- * is read too. Blank lines and lines that start with {@code #} are skipped.
+ * {@code 1:02.345}; the decimal comma {@code 62,345} is read too, unless a comma stands between the
+ * columns. Where a list may be either, it is refused. Blank lines and lines that start with {@code
+ * #} are skipped.
  *
  * @param name what the run is called in messages: a file name, or a run of the logbook
  * @param laps the laps, numbered upward; a gap in the numbers is a lap that was not recorded
@@ -74,6 +75,16 @@ public record LapTimes(String name, List<Lap> laps) {
       laps.add(new Lap(laps.size() + 1, time));
     }
     return new LapTimes(name, laps);
+  }
+
+  /**
+   * Reads times that were typed one after the other, with a decimal point or a decimal comma; the
+   * laps are numbered from 1.
+   *
+   * @throws UnreadableLapTimes if one is no time from 10 to 3600 s, or may be two
+   */
+  public static LapTimes typed(String text) throws UnreadableLapTimes {
+    return TypedTimes.read(text);
   }
 
   /**

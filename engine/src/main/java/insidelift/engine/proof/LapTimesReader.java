@@ -34,7 +34,7 @@ final class LapTimesReader {
   private record Line(int number, String text) {}
 
   /** How the lines are divided, and which fields matter; {@code lap} is −1 where there is none. */
-  private record Layout(char delimiter, int lap, int time, boolean header) {
+  private record Layout(char delimiter, int lap, int time, int columns, boolean header) {
 
     boolean decimalComma() {
       return delimiter == ';' || delimiter == '\t';
@@ -50,6 +50,9 @@ final class LapTimesReader {
     if (lines.isEmpty()) {
       throw UnreadableLapTimes.inFile(name, "there are no lap times in it");
     }
+    if (decimalCommas(lines)) {
+      lines = lines.stream().map(l -> new Line(l.number(), l.text().replace(',', '.'))).toList();
+    }
     Layout layout = layout(lines.get(0));
     List<Line> rows = layout.header() ? lines.subList(1, lines.size()) : lines;
     if (rows.isEmpty()) {
@@ -64,6 +67,48 @@ final class LapTimesReader {
       laps.add(lap(row, layout, laps));
     }
     return new LapTimes(name, laps);
+  }
+
+  /**
+   * Whether the commas of a list without a header stand in the times and not between two columns.
+   *
+   * @throws UnreadableLapTimes if they may be either
+   */
+  private boolean decimalCommas(List<Line> lines) throws UnreadableLapTimes {
+    boolean times = true;
+    boolean columns = true;
+    int last = -1;
+    String first = "";
+    for (Line line : lines) {
+      String text = line.text().strip();
+      times &= inRange(parse(text));
+      String[] pair = text.split(",", -1);
+      columns &=
+          pair.length == 2
+              && WHOLE.matcher(pair[0].strip()).matches()
+              && Integer.parseInt(pair[0].strip()) > last
+              && inRange(parse(pair[1].strip()));
+      last = columns ? Integer.parseInt(pair[0].strip()) : last;
+      first = first.isEmpty() ? text : first;
+    }
+    if (times && columns) {
+      throw UnreadableLapTimes.inFile(
+          name,
+          "%s may be lap %s in %s s or a lap of %s s; write the times with a point, or put ;"
+                  .formatted(
+                      Printable.quoted(first),
+                      first.split(",", -1)[0],
+                      first.split(",", -1)[1],
+                      first.replace(',', '.'))
+              + " between lap and time");
+    }
+    return times;
+  }
+
+  private static boolean inRange(OptionalDouble seconds) {
+    return seconds.isPresent()
+        && seconds.getAsDouble() >= LapLimits.SHORTEST_SECONDS
+        && seconds.getAsDouble() <= LapLimits.LONGEST_SECONDS;
   }
 
   private String decode(byte[] bytes) throws UnreadableLapTimes {
@@ -103,7 +148,8 @@ final class LapTimesReader {
             first.number(),
             "there are " + fields.size() + " columns and no header that says which is the time");
       }
-      return new Layout(delimiter, fields.size() == 2 ? 0 : -1, fields.size() - 1, false);
+      return new Layout(
+          delimiter, fields.size() == 2 ? 0 : -1, fields.size() - 1, fields.size(), false);
     }
     int time = position(fields, columns.time());
     if (time < 0) {
@@ -115,7 +161,7 @@ final class LapTimesReader {
               + "; the header is "
               + Printable.shown(first.text().strip()));
     }
-    return new Layout(delimiter, position(fields, columns.lap()), time, true);
+    return new Layout(delimiter, position(fields, columns.lap()), time, fields.size(), true);
   }
 
   private static int position(List<String> header, String column) {
@@ -167,9 +213,12 @@ final class LapTimesReader {
           row.number(),
           "there are too few columns: " + fields.size() + " where " + (needed + 1) + " are needed");
     }
-    if (!layout.header() && fields.size() > needed + 1) {
+    if (fields.stream().skip(layout.columns()).anyMatch(field -> !field.isEmpty())) {
       throw UnreadableLapTimes.inLine(
-          name, row.number(), "there are more columns than in the first line");
+          name,
+          row.number(),
+          "there are more columns than in the first line"
+              + (layout.decimalComma() ? "" : " (a decimal comma needs ; or a tab between them)"));
     }
     int last = before.isEmpty() ? -1 : before.get(before.size() - 1).number();
     int number = layout.lap() < 0 ? before.size() + 1 : number(row, fields.get(layout.lap()), last);

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 class LapImportTest {
 
   private static LapTimes times(double... seconds) {
-    return LapTimes.of("pasted text", seconds);
+    return LapTimes.of("typed times", seconds);
   }
 
   @Test
@@ -29,8 +29,47 @@ class LapImportTest {
 
   @Test
   void times_typed_one_after_the_other() throws Exception {
-    assertThat(LapImport.pasted(" 75.1 62.345  1:02.1\n62\r\n"))
+    assertThat(LapImport.typed(" 75.1 62.345  1:02.1\n62\r\n"))
+        .isEqualTo(LapImport.pasted(" 75.1 62.345  1:02.1\n62\r\n"))
         .isEqualTo(times(75.1, 62.345, 62.1, 62));
+  }
+
+  @Test
+  void typed_times_are_never_lap_numbers() throws Exception {
+    assertThat(LapImport.typed("51,41 52,44 53,39 54,36"))
+        .isEqualTo(times(51.41, 52.44, 53.39, 54.36));
+    assertThat(LapImport.typed("51,4")).isEqualTo(times(51.4));
+    assertThat(LapImport.typed("51.4,52.3, 52.1;52,2; 53,"))
+        .isEqualTo(times(51.4, 52.3, 52.1, 52.2, 53));
+    assertThat(LapImport.typed("1:01,41 52.44")).isEqualTo(times(61.41, 52.44));
+  }
+
+  @Test
+  void typed_times_that_may_be_two_things_are_refused_with_both() {
+    assertThatThrownBy(() -> LapImport.typed("51,41,52,44"))
+        .isInstanceOf(UnreadableLapTimes.class)
+        .hasMessage(
+            "typed times: \"51,41,52,44\" may be the times 51.41, 52.44 or the times 51, 41, 52,"
+                + " 44; put spaces between them.");
+  }
+
+  @Test
+  void a_typed_time_that_is_none_is_named_with_its_place() {
+    assertThatThrownBy(() -> LapImport.typed("62,3 fast"))
+        .isInstanceOf(UnreadableLapTimes.class)
+        .hasMessage(
+            "typed times: time 2, \"fast\", is not a lap time such as 62.345 or 62,345 or"
+                + " 1:02.345.");
+    assertThatThrownBy(() -> LapImport.typed("4,75.1"))
+        .isInstanceOf(UnreadableLapTimes.class)
+        .hasMessage(
+            "typed times: time 1, \"4\", is out of range: a lap takes from 10 s to 3600 s.");
+    assertThatThrownBy(() -> LapImport.typed(" "))
+        .isInstanceOf(UnreadableLapTimes.class)
+        .hasMessage("typed times: there are no lap times in them.");
+    assertThatThrownBy(() -> LapImport.typed("62 ".repeat(501)))
+        .isInstanceOf(UnreadableLapTimes.class)
+        .hasMessage("typed times: a run has at most 500 laps.");
   }
 
   @Test

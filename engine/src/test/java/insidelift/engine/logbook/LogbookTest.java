@@ -233,7 +233,7 @@ class LogbookTest {
     assertThat(book.notices()).isEmpty();
     try (var files = Files.walk(temp)) {
       assertThat(files.filter(Files::isRegularFile).map(path -> path.getFileName().toString()))
-          .containsExactlyInAnyOrder("logbook.jsonl", "logbook.lock");
+          .containsExactlyInAnyOrder("logbook.jsonl", "logbook.lock", "logbook.seal");
     }
   }
 

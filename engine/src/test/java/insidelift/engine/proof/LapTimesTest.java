@@ -101,18 +101,42 @@ class LapTimesTest {
         "1,75.1,a\n",
         "run.csv, line 1: there are 3 columns and no header that says which is the" + " time.");
     refused(
-        "1,75.1\n2,62.3,a\n", "run.csv, line 2: there are more columns than in the first line.");
+        "1,75.1\n2,62.3,a\n",
+        "run.csv, line 2: there are more columns than in the first line (a decimal comma needs ; or a tab between them).");
     refused(
         "lap,zeit\n1,75.1\n",
         "run.csv, line 1: there is no column \"time\"; the header is lap,zeit.");
   }
 
   @Test
-  void aDecimalCommaWithoutColumnsIsNotGuessed() {
+  void oneColumnWithDecimalCommas() throws Exception {
+    assertThat(read("62,345\n62,120\n")).isEqualTo(LapTimes.of("run.csv", 62.345, 62.12));
+    assertThat(read("1:15,1\n62,3\n")).isEqualTo(LapTimes.of("run.csv", 75.1, 62.3));
+    assertThat(read("75\n62,3\n61.9\n")).isEqualTo(LapTimes.of("run.csv", 75, 62.3, 61.9));
+    assertThat(read("time\n62,345\n")).isEqualTo(LapTimes.of("run.csv", 62.345));
+  }
+
+  @Test
+  void lapNumbersStayLapNumbers() throws Exception {
+    assertThat(read("1,75\n2,62\n").laps()).containsExactly(new Lap(1, 75), new Lap(2, 62));
+    assertThat(read("51,41.5\n52,44.1\n").laps())
+        .containsExactly(new Lap(51, 41.5), new Lap(52, 44.1));
+  }
+
+  @Test
+  void whatMayBeTwoThingsIsRefusedWithBoth() {
     refused(
-        "62,345\n62,120\n",
-        "run.csv, line 2: lap 62 follows lap 62, but laps count upward (a decimal comma needs ; or"
-            + " a tab between the columns).");
+        "51,41\n52,44\n53,39\n",
+        "run.csv: \"51,41\" may be lap 51 in 41 s or a lap of 51.41 s; write the times with a"
+            + " point, or put ; between lap and time.");
+  }
+
+  @Test
+  void aDecimalCommaBelowColumnsDividedByCommasIsNotCutOff() {
+    refused(
+        "lap,time\n1,75,41\n",
+        "run.csv, line 2: there are more columns than in the first line (a decimal comma needs ; or"
+            + " a tab between them).");
   }
 
   @Test

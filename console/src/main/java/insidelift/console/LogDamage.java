@@ -1,0 +1,22 @@
+package insidelift.console;
+
+import insidelift.engine.logbook.Notice;
+import java.io.PrintWriter;
+import java.util.List;
+
+/** What is wrong with the logbook that an answer rests on. */
+final class LogDamage {
+
+  private LogDamage() {}
+
+  /**
+   * Says it.
+   *
+   * @return the code to exit with: an answer that may lack something is not quite one
+   */
+  static int say(List<Notice> notices, PrintWriter err) {
+    notices.forEach(notice -> err.println("insidelift: " + Text.safe(notice.sentence())));
+    err.flush();
+    return notices.stream().anyMatch(Notice::lost) ? Insidelift.FAILED : 0;
+  }
+}
