@@ -23,6 +23,12 @@ abstract class LogWriting implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
+  private void waiting() {
+    spec.commandLine()
+        .getErr()
+        .println("insidelift: another Insidelift is writing to the logbook; waiting for it ...");
+  }
+
   /**
    * Reads words and files before the logbook is locked: someone may still be typing.
    *
@@ -36,7 +42,7 @@ abstract class LogWriting implements Callable<Integer> {
     try {
       Path folder = DataFolder.find();
       Job job = prepare(folder);
-      try (LogbookWriter writer = LogbookWriter.open(folder)) {
+      try (LogbookWriter writer = LogbookWriter.open(folder, this::waiting)) {
         // What is added is safe whatever is wrong with the rest, so this is no failure.
         LogDamage.say(writer.logbook().notices(), spec.commandLine().getErr());
         lines = job.write(writer, folder);

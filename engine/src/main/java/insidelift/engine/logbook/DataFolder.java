@@ -10,8 +10,8 @@ import java.util.Optional;
 /**
  * Where a user's own files belong: {@code INSIDELIFT_DATA} where it is set; else on Windows {@code
  * %APPDATA%\insidelift}; else {@code $XDG_DATA_HOME/insidelift} or {@code
- * ~/.local/share/insidelift} (XDG Base Directory Specification 0.8, which has relative paths
- * ignored).
+ * ~/.local/share/insidelift}, where {@code ~} is {@code HOME} (XDG Base Directory Specification
+ * 0.8, which has relative paths ignored).
  */
 public final class DataFolder {
 
@@ -58,9 +58,9 @@ public final class DataFolder {
           ? path("user.home", home).resolve("AppData").resolve("Roaming").resolve(NAME)
           : path("APPDATA", roaming).resolve(NAME);
     }
-    // Where the system has no entry for the user, Java says "?".
-    boolean told = path("user.home", home).isAbsolute();
-    String own = told ? home : environment.getOrDefault("HOME", "");
+    // HOME is what the user says; Java's own answer is what the system's list of users says.
+    String said = environment.getOrDefault("HOME", "");
+    String own = path("HOME", said).isAbsolute() ? said : home;
     String data = environment.getOrDefault("XDG_DATA_HOME", "");
     if (!data.isEmpty() && path("XDG_DATA_HOME", data).isAbsolute()) {
       return path("XDG_DATA_HOME", data).resolve(NAME);

@@ -1,5 +1,6 @@
 package insidelift.engine.logbook;
 
+import insidelift.engine.disk.OwnFiles;
 import insidelift.shared.situation.InputLimits;
 import insidelift.shared.situation.Printable;
 import java.io.IOException;
@@ -46,7 +47,7 @@ final class Disk {
       missing.push(above);
       above = above.getParent();
     }
-    Files.createDirectories(folder);
+    OwnFiles.makeFolder(folder);
     for (Path made : missing) {
       forceNames(made.getParent());
     }

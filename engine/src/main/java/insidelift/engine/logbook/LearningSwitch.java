@@ -1,6 +1,8 @@
 package insidelift.engine.logbook;
 
+import insidelift.engine.disk.OwnFiles;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -8,6 +10,9 @@ import java.nio.file.Path;
 public final class LearningSwitch {
 
   private static final String FILE = "learning.off";
+
+  private static final String WORDS =
+      "While this file is here, advice does not learn from the log.\n";
 
   private LearningSwitch() {}
 
@@ -28,7 +33,7 @@ public final class LearningSwitch {
         Files.deleteIfExists(file);
       } else {
         Disk.make(folder);
-        Files.writeString(file, "While this file is here, advice does not learn from the log.\n");
+        OwnFiles.replace(file, WORDS.getBytes(StandardCharsets.UTF_8));
       }
       if (Files.isDirectory(folder)) {
         Disk.forceNames(folder);

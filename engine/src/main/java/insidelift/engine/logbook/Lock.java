@@ -1,12 +1,17 @@
 package insidelift.engine.logbook;
 
+import insidelift.engine.disk.OwnFiles;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
 import java.util.HashSet;
 import java.util.Set;
+import java.util.concurrent.locks.LockSupport;
 
 /**
  * The right to write to a folder's logbook. The system takes it back when the program ends, however
@@ -15,6 +20,12 @@ import java.util.Set;
 final class Lock implements Closeable {
 
   static final String FILE = "logbook.lock";
+
+  /** A writer holds it for some hundredths of a second; a club's whole pit wall is done by then. */
+  static final Duration PATIENCE = Duration.ofSeconds(20);
+
+  private static final Duration WORD_AFTER = Duration.ofSeconds(1);
+  private static final long PAUSE_NANOS = 5_000_000;
 
   /**
    * The folders locked by this program. Asking the system is not enough: on Unix, closing any
@@ -30,15 +41,51 @@ final class Lock implements Closeable {
     this.channel = channel;
   }
 
-  /** The right to write to the logbook of a folder that is there. */
-  static Lock take(Path folder) throws IOException, LogbookProblem {
+  /**
+   * The right to write to the logbook of a folder that is there.
+   *
+   * @param patience how long to wait while another writer has it
+   * @param waiting told once, when that has taken a second
+   */
+  static Lock take(Path folder, Duration patience, Runnable waiting)
+      throws IOException, LogbookProblem {
     Path real = folder.toRealPath();
+    Path file = real.resolve(FILE);
+    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)
+        && !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+      // Whoever opens a pipe waits for ever.
+      throw new LogbookProblem(Disk.shown(file) + " is no ordinary file; move it away");
+    }
+    long begun = System.nanoTime();
+    boolean said = false;
+    while (true) {
+      Lock lock = tried(real, file);
+      if (lock != null) {
+        return lock;
+      }
+      long waited = System.nanoTime() - begun;
+      if (waited >= patience.toNanos()) {
+        throw new LogbookProblem(
+            "another Insidelift is writing to the logbook in "
+                + Disk.shown(folder)
+                + ": close it, or wait until it is done, and try again");
+      }
+      if (!said && waited >= WORD_AFTER.toNanos()) {
+        said = true;
+        waiting.run();
+      }
+      LockSupport.parkNanos(PAUSE_NANOS);
+    }
+  }
+
+  /** The right, or null while another writer has it. */
+  private static Lock tried(Path folder, Path file) throws IOException {
     synchronized (HELD) {
-      if (HELD.contains(real)) {
-        throw taken(folder);
+      if (HELD.contains(folder)) {
+        return null;
       }
       FileChannel channel =
-          FileChannel.open(real.resolve(FILE), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+          OwnFiles.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
       boolean locked = false;
       try {
         locked = channel.tryLock() != null;
@@ -48,18 +95,11 @@ final class Lock implements Closeable {
         }
       }
       if (!locked) {
-        throw taken(folder);
+        return null;
       }
-      HELD.add(real);
-      return new Lock(real, channel);
+      HELD.add(folder);
+      return new Lock(folder, channel);
     }
-  }
-
-  private static LogbookProblem taken(Path folder) {
-    return new LogbookProblem(
-        "another Insidelift is writing to the logbook in "
-            + Disk.shown(folder)
-            + ": close it, or wait until it is done, and try again");
   }
 
   @Override

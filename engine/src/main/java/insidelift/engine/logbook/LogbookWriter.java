@@ -1,11 +1,12 @@
 package insidelift.engine.logbook;
 
+import insidelift.engine.disk.OwnFiles;
 import insidelift.shared.situation.InputLimits;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
+import java.time.Duration;
 import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -44,14 +45,30 @@ public final class LogbookWriter implements AutoCloseable {
    * Opens the logbook of a folder for writing, and makes both if they are not there. A torn last
    * record is set aside into a file beside the logbook; {@link Logbook#notices} tells.
    *
-   * @throws LogbookProblem if another writer has it, if it is no logbook or a newer one, or if the
-   *     disk refuses
+   * @throws LogbookProblem if another writer has it for 20 s, if it is no logbook or a newer one,
+   *     or if the disk refuses
    */
   public static LogbookWriter open(Path folder) throws LogbookProblem {
-    return open(folder, Tape::onDisk, InstantSource.system());
+    return open(folder, () -> {});
   }
 
+  /**
+   * The same.
+   *
+   * @param waiting told once, when another writer has been waited for for a second
+   */
+  public static LogbookWriter open(Path folder, Runnable waiting) throws LogbookProblem {
+    return open(folder, Tape::onDisk, InstantSource.system(), Lock.PATIENCE, waiting);
+  }
+
+  /** The same for a writer that does not wait. */
   static LogbookWriter open(Path folder, Tape.Opener opener, InstantSource clock)
+      throws LogbookProblem {
+    return open(folder, opener, clock, Duration.ZERO, () -> {});
+  }
+
+  private static LogbookWriter open(
+      Path folder, Tape.Opener opener, InstantSource clock, Duration patience, Runnable waiting)
       throws LogbookProblem {
     Path file = folder.resolve(Logbook.FILE);
     Lock lock = null;
@@ -59,7 +76,7 @@ public final class LogbookWriter implements AutoCloseable {
     LogbookWriter opened = null;
     try {
       Disk.make(folder);
-      lock = Lock.take(folder);
+      lock = Lock.take(folder, patience, waiting);
       byte[] bytes = Disk.read(file);
       Scan scan = Scan.of(Disk.shown(file), bytes, Seal.read(folder));
       tape = opener.open(file);
@@ -188,12 +205,7 @@ public final class LogbookWriter implements AutoCloseable {
   private void setAside(byte[] torn, int before) throws IOException {
     Path aside = unusedName();
     try {
-      Files.write(
-          aside,
-          torn,
-          StandardOpenOption.CREATE_NEW,
-          StandardOpenOption.WRITE,
-          StandardOpenOption.DSYNC);
+      OwnFiles.create(aside, torn);
     } catch (IOException e) {
       Files.deleteIfExists(aside);
       throw e;

@@ -1,10 +1,9 @@
 package insidelift.engine.logbook;
 
+import insidelift.engine.disk.OwnFiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 
 /**
  * The number of the last line, kept beside the logbook: lines cut off at its end leave no other
@@ -37,15 +36,8 @@ final class Seal {
 
   /** Names the last line. What is on the disk already is not put at risk for the seal's sake. */
   static void write(Path folder, int last, String at) {
-    Path next = folder.resolve(FILE + ".next");
     try {
-      Files.deleteIfExists(next);
-      Files.write(next, LineFormat.seal(last, at), StandardOpenOption.CREATE_NEW);
-      Files.move(
-          next,
-          folder.resolve(FILE),
-          StandardCopyOption.ATOMIC_MOVE,
-          StandardCopyOption.REPLACE_EXISTING);
+      OwnFiles.replace(folder.resolve(FILE), LineFormat.seal(last, at));
     } catch (IOException e) {
       // The seal before it stands, which names a line that is there too.
       return;

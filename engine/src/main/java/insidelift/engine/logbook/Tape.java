@@ -1,5 +1,6 @@
 package insidelift.engine.logbook;
 
+import insidelift.engine.disk.OwnFiles;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -27,8 +28,7 @@ interface Tape extends Closeable {
 
   /** The end of a file on disk. */
   static Tape onDisk(Path file) throws IOException {
-    FileChannel channel =
-        FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+    FileChannel channel = OwnFiles.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
     channel.position(channel.size());
     return new Tape() {
       @Override

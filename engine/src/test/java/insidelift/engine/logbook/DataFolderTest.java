@@ -31,12 +31,13 @@ class DataFolderTest {
   }
 
   @Test
-  void a_user_whom_the_system_does_not_know_is_at_home_where_HOME_says() throws Exception {
+  void home_is_where_HOME_says_and_else_where_the_system_does() throws Exception {
     Map<String, String> environment = Map.of("HOME", DATA);
     assertThat(DataFolder.find(environment, "Linux", "?"))
         .isEqualTo(Path.of(DATA, ".local", "share", "insidelift"))
-        .isEqualTo(DataFolder.find(environment, "Linux", ""));
-    assertThat(DataFolder.find(environment, "Linux", HOME))
+        .isEqualTo(DataFolder.find(environment, "Linux", ""))
+        .isEqualTo(DataFolder.find(environment, "Linux", HOME));
+    assertThat(DataFolder.find(Map.of("HOME", "here"), "Linux", HOME))
         .isEqualTo(Path.of(HOME, ".local", "share", "insidelift"));
     // Not absolute, so it is never used: no folder called "?" is ever made.
     assertThat(DataFolder.find(Map.of(), "Linux", "?").isAbsolute()).isFalse();

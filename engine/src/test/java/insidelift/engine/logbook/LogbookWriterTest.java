@@ -9,7 +9,13 @@ import java.nio.ByteBuffer;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -265,7 +271,7 @@ class LogbookWriterTest {
             + folder
             + ": close it, or wait until it is done, and try again";
     try (LogbookWriter writer = LogbookWriter.open(folder)) {
-      assertThatThrownBy(() -> LogbookWriter.open(folder))
+      assertThatThrownBy(() -> LogbookWriter.open(folder, Tape::onDisk, Entries.CLOCK))
           .isInstanceOf(LogbookProblem.class)
           .hasMessage(taken);
       // The first writer must still hold the lock after the refusal above.
@@ -276,10 +282,87 @@ class LogbookWriterTest {
   }
 
   @Test
+  void a_writer_waits_for_another_and_says_so_after_a_second() throws Exception {
+    List<String> said = new java.util.concurrent.CopyOnWriteArrayList<>();
+    LogbookWriter first = LogbookWriter.open(folder);
+    CompletableFuture<Integer> second =
+        CompletableFuture.supplyAsync(
+            () -> {
+              try (LogbookWriter writer = LogbookWriter.open(folder, () -> said.add("waiting"))) {
+                return writer.append(Entries.KART);
+              } catch (LogbookProblem e) {
+                throw new AssertionError(e);
+              }
+            });
+    long begun = System.nanoTime();
+    while (said.isEmpty() && System.nanoTime() - begun < 15_000_000_000L) {
+      LockSupport.parkNanos(10_000_000);
+    }
+    assertThat(System.nanoTime() - begun).isGreaterThan(900_000_000L);
+    first.close();
+    assertThat(second.get(20, TimeUnit.SECONDS)).isEqualTo(2);
+    assertThat(said).containsExactly("waiting");
+  }
+
+  @Test
+  void ten_writers_at_once_lose_none_of_five_hundred_records() {
+    List<CompletableFuture<Void>> all = new ArrayList<>();
+    for (int writer = 0; writer < 10; writer++) {
+      int number = writer;
+      all.add(CompletableFuture.runAsync(() -> fifty(number), Executors.newSingleThreadExecutor()));
+    }
+    all.forEach(CompletableFuture::join);
+    assertThat(readBack().karts()).hasSize(500);
+    assertThat(readBack().notices()).isEmpty();
+  }
+
+  private void fifty(int writer) {
+    for (int i = 0; i < 50; i++) {
+      try (LogbookWriter one = LogbookWriter.open(folder)) {
+        one.append(KartEntry.named("Kart " + writer + "-" + i));
+      } catch (LogbookProblem e) {
+        throw new AssertionError(e);
+      }
+    }
+  }
+
+  private Logbook readBack() {
+    try {
+      return Logbook.read(folder);
+    } catch (LogbookProblem e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  @Test
+  void a_pipe_in_the_place_of_the_lock_is_not_waited_for() throws Exception {
+    Files.createDirectories(folder);
+    Path lock = folder.resolve("logbook.lock");
+    assertThat(new ProcessBuilder("mkfifo", lock.toString()).start().waitFor()).isZero();
+    assertThatThrownBy(() -> LogbookWriter.open(folder))
+        .isInstanceOf(LogbookProblem.class)
+        .hasMessage(lock.toRealPath() + " is no ordinary file; move it away");
+  }
+
+  @Test
+  void what_is_kept_is_for_its_owner_alone() throws Exception {
+    try (LogbookWriter writer = LogbookWriter.open(folder)) {
+      writer.append(Entries.KART);
+    }
+    assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(folder)))
+        .isEqualTo("rwx------");
+    for (String name : List.of("logbook.jsonl", "logbook.lock", "logbook.seal")) {
+      assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(folder.resolve(name))))
+          .as(name)
+          .isEqualTo("rw-------");
+    }
+  }
+
+  @Test
   void a_writer_that_was_killed_leaves_no_lock() throws Exception {
     Process other = WriterProcess.start(folder, "hold");
     assertThat(other.inputReader().readLine()).isEqualTo("open");
-    assertThatThrownBy(() -> LogbookWriter.open(folder))
+    assertThatThrownBy(() -> LogbookWriter.open(folder, Tape::onDisk, Entries.CLOCK))
         .isInstanceOf(LogbookProblem.class)
         .hasMessageStartingWith("another Insidelift is writing");
     other.destroyForcibly();

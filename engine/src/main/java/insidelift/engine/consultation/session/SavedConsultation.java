@@ -1,5 +1,6 @@
 package insidelift.engine.consultation.session;
 
+import insidelift.engine.disk.OwnFiles;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.CaseReader;
@@ -7,13 +8,10 @@ import insidelift.shared.situation.CaseWriter;
 import insidelift.shared.situation.Situation;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -85,23 +83,10 @@ public final class SavedConsultation {
 
   /** Keeps what is known so far. The old file stays whole until the new one is on the disk. */
   public void keep(Situation situation) throws IOException {
-    Files.createDirectories(folder);
-    Path next = folder.resolve(OPEN + ".next");
-    // A new file of our own: never through a link that somebody left in its place.
-    Files.deleteIfExists(next);
-    try (FileChannel channel =
-        FileChannel.open(next, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-      ByteBuffer bytes = StandardCharsets.UTF_8.encode(new CaseWriter(vocabulary).write(situation));
-      while (bytes.hasRemaining()) {
-        channel.write(bytes);
-      }
-      channel.force(true);
-    }
-    Files.move(
-        next,
+    OwnFiles.makeFolder(folder);
+    OwnFiles.replace(
         folder.resolve(OPEN),
-        StandardCopyOption.ATOMIC_MOVE,
-        StandardCopyOption.REPLACE_EXISTING);
+        new CaseWriter(vocabulary).write(situation).getBytes(StandardCharsets.UTF_8));
   }
 
   /** Puts the finished consultation aside as the last one. */
