@@ -105,7 +105,13 @@ class NamesAndPathsTest {
     assertThat(run("log", "export", export.toString()).exit()).isZero();
     assertThat(below(export)).hasSize(11);
     assertThat(below(InProcess.DATA))
-        .isSubsetOf("", "logbook.jsonl", "logbook.lock", "training", "training/logbook.jsonl");
+        .isSubsetOf(
+            "",
+            "logbook.jsonl",
+            "logbook.lock",
+            "logbook.seal",
+            "training",
+            "training/logbook.jsonl");
     assertThat(below(Launcher.CONSOLE.resolve("src"))).isEqualTo(around);
     beside.add("data-of-tests");
     assertThat(names(InProcess.DATA.getParent())).isEqualTo(beside);
