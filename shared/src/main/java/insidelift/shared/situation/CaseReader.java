@@ -190,10 +190,7 @@ public final class CaseReader {
               "\"%s\" contradicts gearbox \"gears\", which counts as \"high\""
                   .formatted(words.get("power")));
     }
-    if (geared) {
-      words.put("power", "high");
-    }
-    return new Situation(words, kept, Kart.UNKNOWN, declined);
+    return new Situation(words, kept, Kart.UNKNOWN, declined).settled(() -> vocabulary);
   }
 
   private static String temperatures(JsonPlace place) throws CaseProblem {

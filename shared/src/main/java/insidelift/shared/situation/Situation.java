@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * Everything that is known before advice is given: the answers, by question, and the kart. A
@@ -82,27 +83,30 @@ public record Situation(
   }
 
   /**
-   * The same without what a case file may not say: a kart with gears is of high power whatever was
-   * said of it, and readings that differ are not equal because somebody said so before.
+   * The same with what follows from what was told, and without what contradicts it: a number counts
+   * as its word, a kart with gears is of high power whatever its kilowatts and whatever was said of
+   * it, and readings that differ are not equal because somebody said so before.
+   *
+   * @param words asked only where a number was told
    */
-  public Situation settled() {
-    Situation settled = this;
-    boolean geared = answer("gearbox").filter("gears"::equals).isPresent();
-    // Kilowatts that were told stay: the reader counts them by itself.
-    if (geared && !numbers.containsKey("power")) {
-      Map<String, String> high = new LinkedHashMap<>(answers);
-      high.put("power", "high");
-      Set<String> open = new LinkedHashSet<>(declined);
+  public Situation settled(Supplier<Vocabulary> words) {
+    Map<String, String> all = new LinkedHashMap<>(answers);
+    Set<String> open = new LinkedHashSet<>(declined);
+    for (Map.Entry<String, Double> told : numbers.entrySet()) {
+      Vocabulary.Question question = words.get().question(told.getKey()).orElseThrow();
+      all.put(question.id(), question.number().valueFor(told.getValue()));
+    }
+    if ("gears".equals(all.get("gearbox"))) {
+      all.put("power", "high");
       open.remove("power");
-      settled = new Situation(high, numbers, kart, open, history);
     }
     boolean differ =
         !kart.camber().map(Sides::equal).orElse(true)
             || !kart.caster().map(Sides::equal).orElse(true);
-    if (differ && answer("readings").filter("equal"::equals).isPresent()) {
-      settled = settled.with("readings", "differ");
+    if (differ && "equal".equals(all.get("readings"))) {
+      all.put("readings", "differ");
     }
-    return settled;
+    return new Situation(all, numbers, kart, open, history);
   }
 
   /** The same answers for another kart. */

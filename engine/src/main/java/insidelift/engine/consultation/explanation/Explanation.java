@@ -84,7 +84,7 @@ public final class Explanation {
         question.values().stream()
             .map(
                 value -> {
-                  ToDo then = ToDo.of(advisor.decide(situation.with(id, value.id())));
+                  ToDo then = ToDo.of(advisor.decide(with(situation, id, value.id())));
                   return new Why.Would(
                       value.id(), value.words(), !then.equals(now), said.now(then));
                 })
@@ -284,7 +284,7 @@ public final class Explanation {
       if (!answer.getValue().equals(Vocabulary.UNKNOWN)) {
         advisor.vocabulary().answer(answer.getKey(), answer.getValue());
       }
-      other = other.with(answer.getKey(), answer.getValue());
+      other = with(other, answer.getKey(), answer.getValue());
     }
     Advice before = advisor.advise(situation);
     Advice after = advisor.advise(other);
@@ -295,6 +295,10 @@ public final class Explanation {
     come.removeAll(stays);
     return new WhatIf(
         Collections.unmodifiableMap(new LinkedHashMap<>(answers)), before, after, gone, come);
+  }
+
+  private Situation with(Situation known, String question, String value) {
+    return known.with(question, value).settled(advisor::vocabulary);
   }
 
   /** What a difference is made of: the status, the levers, the checks and the findings. */

@@ -66,7 +66,7 @@ public final class Session {
 
   /** Goes on with what was known before. */
   public void resume(Situation before) {
-    situation = before.settled();
+    situation = settled(before);
     bound = Integer.MAX_VALUE;
     steps.clear();
   }
@@ -109,7 +109,7 @@ public final class Session {
   public void answer(Question question, double number) {
     begin(question.id());
     loosen(question.id());
-    situation = situation.with(question, number).settled();
+    situation = settled(situation.with(question, number));
   }
 
   /** Opens a step that may note several answers, as the screen of safety checks does. */
@@ -120,7 +120,11 @@ public final class Session {
   /** Notes an answer within the step that is open. */
   public void note(String question, String value) {
     loosen(question);
-    situation = situation.with(question, value).settled();
+    situation = settled(situation.with(question, value));
+  }
+
+  private Situation settled(Situation told) {
+    return told.settled(() -> advisor().vocabulary());
   }
 
   /** An answer that is changed may open questions again, so the bound has to be found anew. */
@@ -132,7 +136,7 @@ public final class Session {
 
   /** Notes the kart's settings within the step that is open. */
   public void note(Kart kart) {
-    situation = situation.with(kart).settled();
+    situation = settled(situation.with(kart));
     bound = Integer.MAX_VALUE;
   }
 
