@@ -32,5 +32,5 @@ if not exist "%LIB%\complete" (
 )
 rem By its jar, whose manifest lets the terminal library call the system: Java 25 asks for that.
 for %%J in ("%LIB%\insidelift-console-*.jar") do set "JAR=%%~fJ"
-"%JAVA%" -XX:TieredStopAtLevel=1 -XX:CompileThresholdScaling=3 -XX:+UseSerialGC -Xmx256m -Xlog:disable -Xlog:all=error:stderr -jar "%JAR%" %*
+"%JAVA%" -XX:TieredStopAtLevel=1 -XX:CompileThresholdScaling=3 -XX:+UseSerialGC -Xmx256m -XX:+ErrorFileToStderr -Xlog:disable -Xlog:all=error:stderr -jar "%JAR%" %*
 exit /b %errorlevel%

@@ -24,6 +24,7 @@ import insidelift.shared.Lever;
 import insidelift.shared.Named;
 import insidelift.shared.Status;
 import insidelift.shared.Vocabulary;
+import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.advice.Advice.Decision;
 import insidelift.shared.advice.Advice.FoundOut;
@@ -292,8 +293,11 @@ final class Wording {
         .flatMap(finding -> behind.evidence(finding).stream())
         .filter(piece -> piece.weight() > 0)
         .forEach(piece -> explain(piece.by(), explained));
+    // In the order of the questions: the order of a file's keys says nothing.
+    List<String> order = vocabulary.questions().stream().map(Question::id).toList();
     return situation.facts(vocabulary).stream()
         .filter(Answer::complaint)
+        .sorted(Comparator.comparingInt(answer -> order.indexOf(answer.question())))
         .filter(answer -> !explained.contains(answer.question()))
         .map(this::observation)
         .toList();

@@ -16,6 +16,8 @@ import insidelift.shared.situation.Sides;
 import insidelift.shared.situation.Situation;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -106,6 +108,31 @@ class KeptConsultationTest {
           .isEqualTo(AdviceJson.of(ADVISOR.advise(edited)));
     }
     assertThat(compared).isGreaterThan(SITUATIONS / 2);
+  }
+
+  @Test
+  void theOrderOfTheKeysChangesNothing() throws Exception {
+    Random random = new Random(3);
+    ObjectMapper mapper = new ObjectMapper();
+    for (int i = 0; i < 200; i++) {
+      Session session = new Session(ADVISOR);
+      for (int step = 0; step < 20; step++) {
+        answer(session, random);
+      }
+      ObjectNode file =
+          (ObjectNode) mapper.readTree(new CaseWriter(VOCABULARY).write(session.situation()));
+      String before = file.toString();
+      ObjectNode answers = (ObjectNode) file.get("answers");
+      List<String> keys = new ArrayList<>();
+      answers.fieldNames().forEachRemaining(keys::add);
+      Collections.shuffle(keys, random);
+      ObjectNode shuffled = mapper.createObjectNode();
+      keys.forEach(key -> shuffled.set(key, answers.get(key)));
+      file.set("answers", shuffled);
+      assertThat(AdviceJson.of(ADVISOR.advise(new CaseReader(VOCABULARY).read(file.toString()))))
+          .as(file.toString())
+          .isEqualTo(AdviceJson.of(ADVISOR.advise(new CaseReader(VOCABULARY).read(before))));
+    }
   }
 
   private static void answer(Session session, Random random) {
