@@ -93,11 +93,23 @@ final class Consultation {
       screen.say("");
       consultation.farewell();
       return left.interrupted() ? Insidelift.INTERRUPTED : 0;
+    } finally {
+      consultation.saved.close();
     }
   }
 
   private void hold() throws Left {
-    if (opening.resumed()) {
+    saving = saved.claimed();
+    if (!saving) {
+      screen.say(
+          new Text(screen.width())
+              .line("")
+              .paragraph(
+                  "Another consultation is running and is kept in the same folder. What is answered"
+                      + " here is not kept; everything else works.")
+              .lines());
+    }
+    if (saving && opening.resumed()) {
       asked = (int) session.situation().answers().keySet().stream().filter(this::own).count();
     } else {
       int both = Opening.introduction(screen.width()).size() + safetyPage().lines().size() + 1;

@@ -9,12 +9,11 @@ import insidelift.engine.logbook.LogTables;
 import insidelift.engine.logbook.Logbook;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.logbook.TrendPlot;
+import insidelift.shared.situation.CaseProblem;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -154,6 +153,9 @@ final class LogCommand extends LogReading {
 
     @Override
     List<String> lines(Path folder, Logbook book) throws IOException {
+      if (target.toString().isBlank()) {
+        throw new IllegalArgumentException("this is no name for a folder; name one, as in export");
+      }
       Files.createDirectories(target);
       List<String> written = new ArrayList<>();
       write("logbook.json", LogExport.json(book), written);
@@ -171,7 +173,11 @@ final class LogCommand extends LogReading {
         return;
       }
       Files.deleteIfExists(file);
-      Files.writeString(file, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+      try {
+        OutputFile.write(file.toString(), text, force);
+      } catch (CaseProblem e) {
+        throw new IOException(name + ": " + e.getMessage(), e);
+      }
       written.add(name + ": written");
     }
   }

@@ -8,10 +8,13 @@ import insidelift.shared.situation.CaseWriter;
 import insidelift.shared.situation.Situation;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -22,10 +25,11 @@ import java.util.Optional;
  * The consultation that is going on, kept on disk after every answer so that nothing typed is lost,
  * whatever ends the program. The file is a case: {@code advise} reads it as it stands.
  */
-public final class SavedConsultation {
+public final class SavedConsultation implements AutoCloseable {
 
   private static final String OPEN = "open-consultation.json";
   private static final String LAST = "last-consultation.json";
+  private static final String LOCK = "consultation.lock";
 
   private final Path folder;
   private static final DateTimeFormatter WHEN =
@@ -33,6 +37,7 @@ public final class SavedConsultation {
 
   private final Vocabulary vocabulary;
   private String aside = "";
+  private FileChannel claim;
 
   /** The consultation kept in a folder, which is made when first needed. */
   public SavedConsultation(Path folder, Vocabulary vocabulary) {
@@ -65,6 +70,58 @@ public final class SavedConsultation {
     }
   }
 
+  /**
+   * Whether this consultation may be kept here: another one that is going on in the same folder
+   * would overwrite it, and be overwritten. Where there is no folder yet, nobody else is in it.
+   */
+  public boolean claimed() {
+    Path file = folder.resolve(LOCK);
+    if (claim != null || !Files.isDirectory(folder)) {
+      return true;
+    }
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      // Whoever opens a pipe waits for ever.
+      return true;
+    }
+    try {
+      FileChannel channel =
+          OwnFiles.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+      if (locked(channel)) {
+        claim = channel;
+        return true;
+      }
+      channel.close();
+      return false;
+    } catch (IOException e) {
+      // Whether this disk can keep anything shows with the first answer.
+      return true;
+    }
+  }
+
+  private static boolean locked(FileChannel channel) throws IOException {
+    try {
+      return channel.tryLock() != null;
+    } catch (OverlappingFileLockException e) {
+      // By another consultation of this program.
+      return false;
+    }
+  }
+
+  /** Lets another consultation be kept here. */
+  @Override
+  public void close() {
+    try {
+      if (claim != null) {
+        claim.close();
+      }
+    } catch (IOException e) {
+      // The system takes the lock back when the program ends.
+      return;
+    } finally {
+      claim = null;
+    }
+  }
+
   private void putAside(Path file) {
     String name = OPEN.replace(".json", "-" + WHEN.format(Instant.now()) + ".json");
     try {
@@ -84,6 +141,9 @@ public final class SavedConsultation {
   /** Keeps what is known so far. The old file stays whole until the new one is on the disk. */
   public void keep(Situation situation) throws IOException {
     OwnFiles.makeFolder(folder);
+    if (!claimed()) {
+      throw new IOException("another consultation is kept here");
+    }
     OwnFiles.replace(
         folder.resolve(OPEN),
         new CaseWriter(vocabulary).write(situation).getBytes(StandardCharsets.UTF_8));

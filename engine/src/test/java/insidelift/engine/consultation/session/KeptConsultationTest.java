@@ -1,6 +1,7 @@
 package insidelift.engine.consultation.session;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -14,8 +15,10 @@ import insidelift.shared.situation.CaseReader;
 import insidelift.shared.situation.CaseWriter;
 import insidelift.shared.situation.Sides;
 import insidelift.shared.situation.Situation;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -133,6 +136,34 @@ class KeptConsultationTest {
           .as(file.toString())
           .isEqualTo(AdviceJson.of(ADVISOR.advise(new CaseReader(VOCABULARY).read(before))));
     }
+  }
+
+  @Test
+  void aSecondConsultationIsNotKeptWhileTheFirstIsRunning() throws Exception {
+    Situation dry = Situation.UNKNOWN.with("water", "dry");
+    try (SavedConsultation first = new SavedConsultation(folder, VOCABULARY);
+        SavedConsultation second = new SavedConsultation(folder, VOCABULARY)) {
+      assertThat(first.claimed()).isTrue();
+      first.keep(dry);
+      assertThat(second.claimed()).isFalse();
+      assertThatThrownBy(() -> second.keep(Situation.UNKNOWN)).isInstanceOf(IOException.class);
+      first.close();
+      assertThat(second.claimed()).isTrue();
+      assertThat(second.unfinished().orElseThrow().situation()).isEqualTo(dry);
+    }
+  }
+
+  @Test
+  void whatIsKeptIsForItsOwnerAlone() throws Exception {
+    try (SavedConsultation saved = new SavedConsultation(folder.resolve("own"), VOCABULARY)) {
+      saved.keep(Situation.UNKNOWN);
+    }
+    Path own = folder.resolve("own");
+    assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(own)))
+        .isEqualTo("rwx------");
+    Path open = own.resolve("open-consultation.json");
+    assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(open)))
+        .isEqualTo("rw-------");
   }
 
   private static void answer(Session session, Random random) {
