@@ -172,7 +172,9 @@ final class LogCommand extends LogReading {
         written.add(name + ": it is there already; --force writes over it");
         return;
       }
-      Files.deleteIfExists(file);
+      if (Files.isSymbolicLink(file)) {
+        Files.delete(file);
+      }
       try {
         OutputFile.write(file.toString(), text, force);
       } catch (CaseProblem e) {

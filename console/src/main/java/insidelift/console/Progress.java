@@ -55,17 +55,23 @@ final class Progress {
    */
   static synchronized Progress begin(String doing) {
     end();
-    Progress begun =
-        new Progress(
-            doing,
-            System.err,
-            System.getenv(),
-            () -> TerminalLibrary.isTerminal(SystemStream.Error));
+    Progress begun = new Progress(doing, System.err, System.getenv(), Progress::shownOnATerminal);
     shown = begun;
     Thread clock = new Thread(begun::count, "progress");
     clock.setDaemon(true);
     clock.start();
     return begun;
+  }
+
+  /**
+   * Whether somebody reads the messages. Where the launcher has said so, the terminal library need
+   * not unpack a native library for it, which would stay in the system's temporary folder.
+   */
+  private static boolean shownOnATerminal() {
+    String said = System.getProperty("insidelift.errors", "");
+    return said.isEmpty()
+        ? TerminalLibrary.isTerminal(SystemStream.Error)
+        : said.equals("terminal");
   }
 
   /** Erases the line, if one is shown. */

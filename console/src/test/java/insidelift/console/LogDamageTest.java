@@ -77,6 +77,16 @@ class LogDamageTest {
     assertThat(added.exit()).isZero();
   }
 
+  @Test
+  void an_export_needs_a_name_for_its_folder() {
+    Outcome nowhere = InProcess.run("log", "export", "");
+    assertThat(nowhere.err())
+        .isEqualTo(
+            "insidelift: this is no name for a folder; name one, as in export"
+                + System.lineSeparator());
+    assertThat(nowhere.exit()).isEqualTo(1);
+  }
+
   private static String example() {
     return Launcher.CONSOLE.resolve("examples/heavy-in-the-rain.json").toString();
   }

@@ -3,6 +3,7 @@ package insidelift.console;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.console.Launcher.Outcome;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,6 +32,15 @@ class ProgressIT {
       assertThat(audit.all().get(0)).isEqualTo("Working ...");
       assertThat(String.join("\n", audit.all())).containsOnlyOnce("Working");
     }
+  }
+
+  @Test
+  void aVerbThatOpensNoTerminalUnpacksNoLibrary() throws Exception {
+    Path temporary = Files.createDirectory(folder.resolve("temporary"));
+    Outcome audit =
+        Launcher.with("audit").set("JAVA_TOOL_OPTIONS", "-Djava.io.tmpdir=" + temporary).run();
+    assertThat(audit.out()).startsWith("Audit of ");
+    assertThat(temporary).isEmptyDirectory();
   }
 
   @Test

@@ -248,6 +248,23 @@ class RecordingIT {
             + " changed");
   }
 
+  @Test
+  void anExportThatTheDiskHasNoRoomForLeavesNoEmptyFile() throws Exception {
+    said(log("--version"));
+    said(log("log", "demo"));
+    Path out = temp.resolve("out");
+    String line = "ulimit -f 0; exec ./insidelift log export " + out;
+    Outcome full =
+        Launcher.shell(line)
+            .set("INSIDELIFT_DATA", data.toString())
+            .set("_JAVA_OPTIONS", "-XX:-UsePerfData")
+            .run();
+    assertThat(full.exit()).isEqualTo(1);
+    assertThat(full.err())
+        .contains("logbook.json: it cannot be written; is the disk full, or the name too long?");
+    assertThat(out).isEmptyDirectory();
+  }
+
   /** The system itself refuses: a limit on the size of files stands in for the end of the disk. */
   @Test
   void aFileThatTheSystemLetsGrowNoFurtherIsNamedAndNothingIsLost() throws Exception {

@@ -21,8 +21,10 @@ final class Lock implements Closeable {
 
   static final String FILE = "logbook.lock";
 
-  /** A writer holds it for some hundredths of a second; a club's whole pit wall is done by then. */
-  static final Duration PATIENCE = Duration.ofSeconds(20);
+  /**
+   * A writer holds it for some hundredths of a second, but a busy machine may let it wait for long.
+   */
+  static final Duration PATIENCE = Duration.ofSeconds(60);
 
   private static final Duration WORD_AFTER = Duration.ofSeconds(1);
   private static final long PAUSE_NANOS = 5_000_000;

@@ -45,7 +45,7 @@ public final class LogbookWriter implements AutoCloseable {
    * Opens the logbook of a folder for writing, and makes both if they are not there. A torn last
    * record is set aside into a file beside the logbook; {@link Logbook#notices} tells.
    *
-   * @throws LogbookProblem if another writer has it for 20 s, if it is no logbook or a newer one,
+   * @throws LogbookProblem if another writer has it for 60 s, if it is no logbook or a newer one,
    *     or if the disk refuses
    */
   public static LogbookWriter open(Path folder) throws LogbookProblem {
