@@ -178,7 +178,7 @@ final class Scan {
       while (said.isEmpty() && !open(number) && number <= last) {
         number++;
       }
-      if (number <= last || said.isPresent() || !known && i >= end) {
+      if (number <= last || said.isPresent() || (!known && i >= end)) {
         damaged.put(number, what);
         last = Math.max(last, number);
       } else {

@@ -19,7 +19,7 @@ final class TypedTimes {
 
   static LapTimes read(String text) throws UnreadableLapTimes {
     List<Lap> laps = new ArrayList<>();
-    for (String word : text.strip().split("[\\s;]+")) {
+    for (String word : text.strip().split("[\\s;]+", -1)) {
       for (String time : times(word.endsWith(",") ? word.substring(0, word.length() - 1) : word)) {
         if (laps.size() == LapLimits.LAPS) {
           throw UnreadableLapTimes.inFile(NAME, "a run has at most 500 laps");
