@@ -158,9 +158,11 @@ class CaseReaderTest {
   }
 
   @Test
-  void aMissingSchemaIsRefused() {
-    refused("{}", "the key \"schema\" is missing");
-    refused("{\"answers\": {}}", "the key \"schema\" is missing");
+  void theSchemaMayBeLeftOut() throws CaseProblem {
+    CaseReader reader = new CaseReader(Vocabulary.load());
+    assertThat(reader.read("{}")).isEqualTo(Situation.UNKNOWN);
+    assertThat(reader.read("{\"answers\": {\"water\": \"wet\"}}"))
+        .isEqualTo(reader.read("{\"schema\": 1, \"answers\": {\"water\": \"wet\"}}"));
   }
 
   @Test
