@@ -98,7 +98,7 @@ class AuditIT {
     Launcher.file(empty, "bad.json", "{}");
     refused(
         Launcher.with("audit", "--cases", empty.toString()).run(),
-        "bad.json: a file of cases is a list in square brackets");
+        "bad.json: the key \"answers\" is missing");
   }
 
   @Test

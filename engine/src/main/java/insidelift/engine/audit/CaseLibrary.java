@@ -30,7 +30,8 @@ import java.util.stream.Stream;
 
 /**
  * Cases in files that a mechanic can read and write: a sentence as name, where it comes from, what
- * is known, and what the advice should be. Each file is a list of cases.
+ * is known, and what the advice should be. Each file is a list of cases, or one case as every other
+ * verb reads it.
  *
  * @param entries the cases, by file and place
  */
@@ -38,6 +39,9 @@ public record CaseLibrary(List<Entry> entries) {
 
   /** What stands as source where nothing is published. */
   public static final String COMMON_PRACTICE = "common-practice";
+
+  /** What stands as source of a file that is one case and names none. */
+  private static final String OWN = "own-case";
 
   private static final Set<String> KEYS =
       Set.of("name", "source", "answers", "kart", "expect", "fires", "silent");
@@ -198,7 +202,10 @@ public record CaseLibrary(List<Entry> entries) {
   private static void read(String file, JsonPlace top, Vocabulary vocabulary, List<Entry> entries)
       throws CaseProblem {
     if (!top.node().isArray()) {
-      throw top.problem("a file of cases is a list in square brackets");
+      top.need("answers");
+      Situation known = new CaseReader(vocabulary).read(top.node().toString());
+      entries.add(new Entry(file, file, List.of(OWN), known, top.node()));
+      return;
     }
     for (int i = 0; i < top.node().size(); i++) {
       JsonPlace place = top.item("case " + (i + 1), top.node().get(i));

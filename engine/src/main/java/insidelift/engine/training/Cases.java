@@ -1,17 +1,14 @@
 package insidelift.engine.training;
 
+import insidelift.engine.audit.CaseLibrary;
+import insidelift.engine.audit.CaseLibrary.Entry;
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.decision.Conclusion;
 import insidelift.engine.logbook.AttemptEntry;
-import insidelift.shared.Vocabulary;
 import insidelift.shared.situation.CaseProblem;
-import insidelift.shared.situation.CaseReader;
-import insidelift.shared.situation.InputLimits;
 import insidelift.shared.situation.Printable;
 import insidelift.shared.situation.Situation;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
@@ -19,7 +16,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /** Where cases come from: a number, or a coach's folder of case files. */
 public final class Cases {
@@ -69,21 +65,16 @@ public final class Cases {
   }
 
   /**
-   * A coach's cases: the files {@code *.json} of a folder, by name. Each is a case file; what it
-   * leaves out nobody can say.
+   * A coach's cases: the files {@code *.json} of a folder, by name, as the audit reads them. What a
+   * case leaves out nobody can say.
    *
    * @throws CaseProblem if the folder holds no case, or a file in it cannot be used; the message
    *     names the file and the place
    */
   public List<DrillCase> inFolder(Path folder) throws CaseProblem {
-    List<Path> files;
-    try (Stream<Path> found = Files.list(folder)) {
-      files =
-          found
-              .filter(file -> name(file).endsWith(".json") && Files.isRegularFile(file))
-              .sorted()
-              .limit(InputLimits.MAX_CASE_FILES + 1)
-              .toList();
+    List<Entry> entries;
+    try {
+      entries = CaseLibrary.read(folder, advisor.vocabulary()).entries();
     } catch (NoSuchFileException e) {
       throw new CaseProblem("there is no such folder");
     } catch (NotDirectoryException e) {
@@ -91,36 +82,21 @@ public final class Cases {
     } catch (IOException e) {
       throw new CaseProblem("the folder cannot be read");
     }
-    if (files.isEmpty()) {
+    if (entries.isEmpty()) {
       throw new CaseProblem("the folder holds no case: put files that end in .json there");
     }
-    if (files.size() > InputLimits.MAX_CASE_FILES) {
-      throw new CaseProblem("the folder holds more than " + InputLimits.MAX_CASE_FILES + " cases");
-    }
     List<DrillCase> cases = new ArrayList<>();
-    for (Path file : files) {
-      cases.add(new DrillCase(name(file), read(file)));
+    for (Entry entry : entries) {
+      String name = entry.file() + ".json";
+      if (!entry.name().equals(entry.file())) {
+        name += ": " + entry.name();
+      }
+      if (!imagined.tells(entry.situation())) {
+        throw new CaseProblem(
+            Printable.shown(name) + ": too little is told in it for the rules to say anything");
+      }
+      cases.add(new DrillCase(name, entry.situation()));
     }
     return cases;
-  }
-
-  private Situation read(Path file) throws CaseProblem {
-    Vocabulary vocabulary = advisor.vocabulary();
-    String shown = Printable.shown(name(file));
-    try (InputStream in = Files.newInputStream(file)) {
-      Situation situation = new CaseReader(vocabulary).read(in);
-      if (!imagined.tells(situation)) {
-        throw new CaseProblem("too little is told in it for the rules to say anything");
-      }
-      return situation;
-    } catch (CaseProblem e) {
-      throw new CaseProblem(shown + ": " + e.getMessage());
-    } catch (IOException e) {
-      throw new CaseProblem(shown + ": it cannot be read");
-    }
-  }
-
-  private static String name(Path file) {
-    return String.valueOf(file.getFileName());
   }
 }

@@ -100,7 +100,7 @@ class CaseLibraryTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "{} | ours.json: a file of cases is a list in square brackets",
+        "{} | ours.json: the key \"answers\" is missing",
         "[{'source': 'x', 'answers': {}}] | ours.json: case 1: the key \"name\" is missing",
         "[{'name': ' ', 'source': 'x', 'answers': {}}] | ours.json: case 1.name: a case is named"
             + " by a sentence",

@@ -40,6 +40,10 @@ class CasesTest {
         .extracting(DrillCase::source)
         .containsExactly("a.json", "b.json");
     refused(cases, folder.resolve("notes.txt"), "this is a file, not a folder");
+    Files.writeString(
+        folder.resolve("c.json"),
+        "[{\"name\":\"Rain\",\"source\":\"ours\",\"answers\":{\"water\":\"wet\"}}]");
+    assertThat(cases.inFolder(folder).get(2).source()).isEqualTo("c.json: Rain");
     Files.writeString(folder.resolve("c.json"), "{\"schema\":1,\"answers\":{\"water\":\"soup\"}}");
     refused(
         cases, folder, "c.json: answers.water: \"soup\" is not one of dry, damp, wet, standing");
