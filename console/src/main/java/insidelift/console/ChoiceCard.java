@@ -38,6 +38,9 @@ final class ChoiceCard {
       text.paragraph("Right: " + judged.answer() + ".");
     } else {
       text.paragraph("No. The rules say: " + judged.answer() + ".");
+      if (!judged.because().isEmpty()) {
+        text.paragraph("Why: " + judged.because());
+      }
       text.blank();
       shortened(judged.shown()).forEach(text::line);
     }
@@ -65,7 +68,10 @@ final class ChoiceCard {
       if (reply instanceof Reply.Chosen chosen) {
         return chosen.value();
       }
-      screen.say("Choose by a number or the first letters. Ctrl-C leaves.");
+      if (reply instanceof Reply.Quit) {
+        throw new Left(false);
+      }
+      screen.say("Choose by a number or the first letters. quit or Ctrl-C leaves.");
     }
   }
 }

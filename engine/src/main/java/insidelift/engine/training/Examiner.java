@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Asks a card of choices and judges the answer: the rules are asked what they make of what is told,
@@ -27,6 +28,9 @@ public final class Examiner {
 
   /** Findings offered beside the right one. */
   private static final int OTHERS = 3;
+
+  /** Lines of what speaks for a finding: its heading, and what weighs most. */
+  private static final int SPOKEN = 6;
 
   /** The quality of a right answer among choices, as SM-2 counts it. */
   public static final int RIGHT = 4;
@@ -39,9 +43,11 @@ public final class Examiner {
    *
    * @param right whether it is right
    * @param answer a right answer in words
+   * @param because why that is right, in the words of the note that decides; empty where no note
+   *     does
    * @param shown what the rules have on a wrong answer, as lines of at most 80 columns
    */
-  public record Judged(boolean right, String answer, List<String> shown) {}
+  public record Judged(boolean right, String answer, String because, List<String> shown) {}
 
   private final Advisor advisor;
 
@@ -133,19 +139,33 @@ public final class Examiner {
       return new Judged(
           holds,
           advisor.vocabulary().finding(first).orElseThrow().words(),
-          holds ? List.of() : explanation.how(answer).lines());
+          "",
+          holds ? List.of() : spoken(explanation, first, answer));
     }
     if (card.kind() == Kind.LEAD) {
       boolean leads = right.contains(answer);
       return new Judged(
           leads,
           right.stream().map(FirstLever.steps(advisor)::get).collect(Collectors.joining("; or: ")),
+          "",
           leads ? List.of() : explanation.rule(claimOn(card, first)).lines());
     }
+    Conclusion conclusion = Conclusion.of(advisor.decider(), card.told());
     return new Judged(
         right.contains(answer),
-        Answers.words(Conclusion.of(advisor.decider(), card.told()), advisor.notes()),
+        Answers.words(conclusion, advisor.notes()),
+        conclusion.reasons().stream()
+            .findFirst()
+            .map(reason -> advisor.notes().note(reason).text("Claim"))
+            .orElse(""),
         right.contains(answer) ? List.of() : shown(answer, first, explanation));
+  }
+
+  /** What speaks for the right finding, then what there is on the one that was named. */
+  private static List<String> spoken(Explanation explanation, String right, String answer) {
+    return Stream.of(right, answer)
+        .flatMap(finding -> explanation.how(finding).lines().stream().limit(SPOKEN))
+        .toList();
   }
 
   /** The line of the tables that speaks most for the step that leads. */
