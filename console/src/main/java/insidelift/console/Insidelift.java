@@ -6,6 +6,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
@@ -21,7 +22,7 @@ import picocli.CommandLine.Spec;
       "  insidelift                               asks, and answers",
       "  insidelift demo                          shows an invented day",
       "  insidelift advise my-case.json           answers for a file",
-      "  insidelift card --last --out card.html   the last answer, to print",
+      "  insidelift card last --out card.html     the last answer, to print",
       "  insidelift notes                         what it all stands on",
       ""
     },
@@ -87,6 +88,8 @@ public final class Insidelift implements Runnable {
     // A word that begins with @ is a word: no file is read that no verb names.
     line.setExpandAtFiles(false);
     verbs.forEach(line::addSubcommand);
+    line.getHelpSectionMap().remove(UsageMessageSpec.SECTION_KEY_COMMAND_LIST_HEADING);
+    line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, VerbList::of);
     return line;
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
@@ -34,12 +35,27 @@ class HelpTest {
   }
 
   @Test
-  void everyVerbIsSaidInOneLineOfTheList() {
-    String usage = Insidelift.commandLine().getUsageMessage(CommandLine.Help.Ansi.OFF);
-    String list = usage.substring(usage.indexOf("Commands:"), usage.indexOf("Exit codes:"));
-    assertThat(list.lines().skip(1).filter(line -> !line.isEmpty()))
+  void everyVerbIsSaidInOneLineOfOneOfFourGroups() {
+    CommandLine top = Insidelift.commandLine();
+    String usage = top.getUsageMessage(CommandLine.Help.Ansi.OFF);
+    List<String> list =
+        usage
+            .substring(usage.indexOf("At the track:"), usage.indexOf("Exit codes:"))
+            .lines()
+            .filter(line -> !line.isEmpty())
+            .toList();
+    assertThat(list.stream().filter(line -> !line.startsWith(" ")))
+        .containsExactly("At the track:", "The kart:", "Learning:", "For editors:");
+    assertThat(list.stream().filter(line -> line.startsWith(" ")))
         .allMatch(line -> line.matches(" {2}[a-z]+ +\\S.*\\."))
         .allMatch(line -> line.length() <= 80);
+    assertThat(
+            list.stream().filter(line -> line.startsWith(" ")).map(line -> line.split(" +", 3)[1]))
+        .containsExactlyInAnyOrderElementsOf(
+            top.getSubcommands().entrySet().stream()
+                .filter(verb -> !verb.getValue().getCommandSpec().usageMessage().hidden())
+                .map(Map.Entry::getKey)
+                .toList());
     assertThat(usage.lines().findFirst().orElseThrow()).endsWith("and why.");
   }
 
