@@ -24,7 +24,7 @@ import picocli.CommandLine.Spec;
     description = {"", "The same answer as the consultation gives, without its questions.", ""})
 final class AdviseCommand implements Callable<Integer> {
 
-  @Parameters(paramLabel = "CASE", description = "the case file, or - for standard input")
+  @Parameters(paramLabel = CaseSource.LABEL, description = CaseSource.WAYS)
   private String file;
 
   @Option(names = "--json", description = "print the advice as JSON")

@@ -15,7 +15,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -28,23 +27,17 @@ import picocli.CommandLine.Spec;
       "",
       "For example:",
       "  insidelift card my-case.json --out card.html",
-      "  insidelift card --last --out card.html --for \"Mira, heat 2\"",
+      "  insidelift card last --out card.html --for \"Mira, heat 2\"",
       "  insidelift card run:12 --out card.html",
       "The card is one HTML file. It needs no network, prints on A4 and Letter and can be read on"
-          + " a phone. last (or --last) takes the last consultation that was finished, run:12 what"
-          + " the logbook knows of run 12, run:last what it knows of the run written last.",
+          + " a phone. last takes the last consultation that was finished, run:12 what the logbook"
+          + " knows of run 12, run:last what it knows of the run written last.",
       ""
     })
 final class CardCommand implements Callable<Integer> {
 
-  @Parameters(
-      paramLabel = "CASE",
-      arity = "0..1",
-      description = "the case file, - for standard input, last, or run:12 for a run of the logbook")
+  @Parameters(paramLabel = CaseSource.LABEL, description = CaseSource.WAYS)
   private String file;
-
-  @Option(names = "--last", description = "the last finished consultation instead of a case file")
-  private boolean last;
 
   @Option(names = "--out", paramLabel = "FILE", required = true, description = "the file to write")
   private String out;
@@ -77,20 +70,13 @@ final class CardCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (last == (file != null)) {
-      throw new ParameterException(
-          spec.commandLine(),
-          last
-              ? "CASE and --last exclude each other; give one of them"
-              : "name a case file, or give --last for the last consultation");
-    }
     Advisor advisor;
     try {
       advisor = overlay.beside(Advisor.load(units.chosen()));
     } catch (CaseProblem e) {
       return failed(e.getMessage());
     }
-    CaseSource source = new CaseSource(last ? CaseSource.LAST : file);
+    CaseSource source = new CaseSource(file);
     CaseSource.Found found;
     try {
       found = source.read(advisor.vocabulary(), data);

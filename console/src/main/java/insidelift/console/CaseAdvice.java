@@ -4,14 +4,13 @@ import insidelift.console.AdviceText.Part;
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.session.AdvisorLoader;
 import insidelift.engine.geometry.RefusedInputException;
+import insidelift.engine.logbook.DataFolder;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.units.Units;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.advice.AdviceJson;
 import insidelift.shared.situation.CaseProblem;
-import insidelift.shared.situation.CaseReader;
 import insidelift.shared.situation.JsonOutput;
-import insidelift.shared.situation.Printable;
 import insidelift.shared.situation.Situation;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -23,7 +22,7 @@ import java.util.function.Supplier;
 /**
  * Reads a case file and prints the advice for it.
  *
- * @param file the case file, or {@code -} for standard input
+ * @param file where the case comes from, as {@link CaseSource} names it
  * @param json whether the advice is printed as JSON
  * @param full whether all of it is printed, and not only the answer
  * @param units in which units it is told otherwise
@@ -67,12 +66,15 @@ record CaseAdvice(
    */
   int print(PrintWriter out, PrintWriter err) throws IOException {
     AdvisorLoader loader = AdvisorLoader.now(json ? Units.METRIC : units.get());
-    String name = file.equals("-") ? "standard input" : Printable.shown(file, 200);
+    CaseSource source = new CaseSource(file);
     Situation situation;
     try {
-      situation = InputFile.read(file, in -> new CaseReader(loader.vocabulary()).read(in));
+      situation = source.read(loader.vocabulary(), DataFolder::find).situation();
     } catch (CaseProblem e) {
-      err.println("insidelift: " + name + ": " + e.getMessage());
+      err.println("insidelift: " + source.shown() + ": " + e.getMessage());
+      return Insidelift.FAILED;
+    } catch (LogbookProblem e) {
+      err.println("insidelift: " + Text.safe(e.getMessage()));
       return Insidelift.FAILED;
     }
     try {
@@ -89,7 +91,7 @@ record CaseAdvice(
       err.println("insidelift: " + Text.safe(e.getMessage()));
       return Insidelift.FAILED;
     } catch (RefusedInputException e) {
-      err.println("insidelift: " + name + ": kart." + Text.safe(e.getMessage()));
+      err.println("insidelift: " + source.shown() + ": kart." + Text.safe(e.getMessage()));
       return Insidelift.FAILED;
     }
     out.flush();

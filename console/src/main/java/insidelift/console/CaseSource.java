@@ -27,9 +27,17 @@ import java.util.Map;
  */
 record CaseSource(String name) {
 
+  /** How help calls it. */
+  static final String LABEL = "CASE";
+
+  /** What help says of it. */
+  static final String WAYS =
+      "a case file, - for standard input, last for the last consultation, run:12 for a run";
+
   static final String LAST = "last";
 
   private static final String RUN = "run:";
+  private static final String OF_THE_LOGBOOK = RUN + "(?:\\d{1,9}|last)";
 
   /** Where the user's own files are. */
   interface Folder {
@@ -48,6 +56,11 @@ record CaseSource(String name) {
     Found(Situation situation) {
       this(situation, "", "", List.of());
     }
+  }
+
+  /** Whether it is a file or standard input, which may hold more than the situation. */
+  boolean isFile() {
+    return !name.equals(LAST) && !name.matches(OF_THE_LOGBOOK);
   }
 
   /** How messages call it. */
@@ -72,7 +85,7 @@ record CaseSource(String name) {
               .orElseThrow(
                   () -> new CaseProblem("there is none yet; start \"insidelift\" and finish one")));
     }
-    if (name.matches(RUN + "(?:\\d{1,9}|last)")) {
+    if (name.matches(OF_THE_LOGBOOK)) {
       return logged(Logbook.read(folder.find()), name.substring(RUN.length()));
     }
     return new Found(InputFile.read(name, in -> new CaseReader(vocabulary).read(in)));

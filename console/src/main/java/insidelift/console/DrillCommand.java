@@ -61,7 +61,7 @@ final class DrillCommand extends Practice {
 
   @ArgGroup private Way way = new Way();
 
-  @Option(names = "--html", paramLabel = "FILE", description = "--sheet as a page, into this file")
+  @Option(names = "--out", paramLabel = "FILE", description = "--sheet as a page, into this file")
   private String page;
 
   @Option(names = "--force", description = "replace that file if it exists already")
@@ -73,7 +73,7 @@ final class DrillCommand extends Practice {
   int practise(Advisor advisor, StudyLog log) throws LogbookProblem, CaseProblem, IOException {
     if (page != null && way.sheet == null) {
       throw new ParameterException(
-          command.commandLine(), "--html writes a result sheet: say whose, with --sheet TRAINEE");
+          command.commandLine(), "--out writes a result sheet: say whose, with --sheet TRAINEE");
     }
     if (way.sheet != null) {
       return sheet(advisor, log.attempts(way.sheet));

@@ -35,7 +35,7 @@ final class NotesCommand implements Callable<Integer> {
   private List<String> words = List.of();
 
   @Option(
-      names = "--html",
+      names = "--out",
       paramLabel = "FILE",
       description = "write all notes into this file as one page")
   private String page;
@@ -51,7 +51,7 @@ final class NotesCommand implements Callable<Integer> {
   public Integer call() {
     if (page != null && !words.isEmpty()) {
       throw new ParameterException(
-          spec.commandLine(), "the page has all notes; leave the words out, or --html");
+          spec.commandLine(), "the page has all notes; leave the words out, or --out");
     }
     PrintWriter out = spec.commandLine().getOut();
     NoteBook notes = NoteBook.open(units.chosen());

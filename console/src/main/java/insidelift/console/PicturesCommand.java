@@ -1,12 +1,15 @@
 package insidelift.console;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import insidelift.console.picture.TextPicture;
 import insidelift.console.picture.TextPictures;
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.advice.ChangeNow;
 import insidelift.engine.geometry.ChangeEffect;
 import insidelift.engine.geometry.RefusedInputException;
+import insidelift.engine.logbook.DataFolder;
+import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.proof.LapColumns;
 import insidelift.engine.proof.LapTimes;
 import insidelift.engine.proof.Proof;
@@ -16,7 +19,6 @@ import insidelift.shared.situation.CaseReader;
 import insidelift.shared.situation.EdgeTemperatures;
 import insidelift.shared.situation.InputLimits;
 import insidelift.shared.situation.JsonInput;
-import insidelift.shared.situation.Printable;
 import insidelift.shared.situation.Situation;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -47,7 +49,7 @@ import picocli.CommandLine.Spec;
     })
 final class PicturesCommand implements Callable<Integer> {
 
-  @Parameters(paramLabel = "CASE", description = "the case file, or - for standard input")
+  @Parameters(paramLabel = CaseSource.LABEL, description = CaseSource.WAYS)
   private String file;
 
   @Option(
@@ -73,7 +75,7 @@ final class PicturesCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    String name = file.equals("-") ? "standard input" : Printable.shown(file, 200);
+    String name = new CaseSource(file).shown();
     List<TextPicture> pictures = new ArrayList<>();
     try {
       Advisor advisor = overlay.beside(Advisor.load(units.chosen()));
@@ -83,7 +85,7 @@ final class PicturesCommand implements Callable<Integer> {
       }
     } catch (RefusedInputException e) {
       return failed(name + ": kart." + Text.safe(e.getMessage()));
-    } catch (CaseProblem | UnreadableLapTimes | IllegalArgumentException e) {
+    } catch (CaseProblem | LogbookProblem | UnreadableLapTimes | IllegalArgumentException e) {
       return failed(Text.safe(e.getMessage()));
     }
     Text text = new Text(Text.WIDTH);
@@ -104,8 +106,15 @@ final class PicturesCommand implements Callable<Integer> {
     return LapFile.read(laps.get(which), LapColumns.STANDARD);
   }
 
-  private Measured read(Advisor advisor, String name) throws CaseProblem {
+  private Measured read(Advisor advisor, String name) throws CaseProblem, LogbookProblem {
+    CaseSource source = new CaseSource(file);
     try {
+      if (!source.isFile()) {
+        // What was measured is not kept: the situation has only what it shows.
+        return new Measured(
+            source.read(advisor.vocabulary(), DataFolder::find).situation(),
+            MissingNode.getInstance());
+      }
       return InputFile.read(
           file,
           in -> {

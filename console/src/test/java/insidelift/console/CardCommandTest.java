@@ -138,11 +138,11 @@ class CardCommandTest {
   void one_case_is_needed_and_not_two() {
     CommandRun none = card("--out", card);
     assertThat(none.exit()).isEqualTo(2);
-    assertThat(none.err()).startsWith("name a case file, or give --last for the last consultation");
+    assertThat(none.err()).startsWith("Missing required parameter: 'CASE'");
 
-    CommandRun both = card(source, "--last", "--out", card);
+    CommandRun both = card(source, "last", "--out", card);
     assertThat(both.exit()).isEqualTo(2);
-    assertThat(both.err()).startsWith("CASE and --last exclude each other; give one of them");
+    assertThat(both.err()).startsWith("Unmatched argument at index 1: 'last'");
   }
 
   @Test

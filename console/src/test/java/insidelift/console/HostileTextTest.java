@@ -88,7 +88,7 @@ class HostileTextTest {
     refused("--" + bad);
     refused("advise", bad);
     refused("advise", folder.toString(), "--json=" + bad);
-    refused("notes", "--html", folder.resolve("none") + "/" + bad);
+    refused("notes", "--out", folder.resolve("none") + "/" + bad);
     run("notes", bad);
     refused("prove", bad, bad, "--feel", bad);
     refused("prove", "run:" + bad, bad);
@@ -298,6 +298,6 @@ class HostileTextTest {
     Files.delete(data.resolve("own-knowledge.json"));
     Files.write(
         data.resolve("last-consultation.json"), Hostile.all().getBytes(StandardCharsets.UTF_8));
-    refused("card", "--last", "--out", folder.resolve("c.html").toString());
+    refused("card", "last", "--out", folder.resolve("c.html").toString());
   }
 }

@@ -15,7 +15,7 @@ class LastCardIT {
   @TempDir private Path folder;
 
   private Outcome last() {
-    return Launcher.with("card", "--last", "--out", folder.resolve("card.html").toString())
+    return Launcher.with("card", "last", "--out", folder.resolve("card.html").toString())
         .set("INSIDELIFT_DATA", folder.toString())
         .run();
   }

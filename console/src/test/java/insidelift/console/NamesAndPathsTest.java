@@ -173,7 +173,7 @@ class NamesAndPathsTest {
             "logbook.jsonl", List.of("log"),
             "own-knowledge.json", List.of("advise", RAIN),
             "last-consultation.json",
-                List.of("card", "--last", "--out", folder.resolve("card.html").toString()));
+                List.of("card", "last", "--out", folder.resolve("card.html").toString()));
     for (Map.Entry<String, List<String>> reader : readers.entrySet()) {
       String name = reader.getKey();
       Path pipe = InProcess.DATA.resolve(name);

@@ -43,7 +43,7 @@ class NoNetworkIT {
               Map.entry("toe", List.of(example("heron.toe.json"))),
               Map.entry("prove", List.of(example("before.laps"), example("after.laps"))),
               Map.entry("log", List.of("demo")),
-              Map.entry("notes", List.of("--html", "notes.html")),
+              Map.entry("notes", List.of("--out", "notes.html")),
               Map.entry("lessons", List.of()),
               Map.entry("cards", List.of()),
               Map.entry("drill", List.of("--case", "1")),

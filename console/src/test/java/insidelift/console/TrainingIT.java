@@ -71,28 +71,28 @@ class TrainingIT {
         .contains("Faults missed: 0 (the worst mistake there is).");
 
     Path page = data.resolve("sheet.html");
-    Outcome written = run("drill", "--sheet", "ida vento", "--html", page.toString());
+    Outcome written = run("drill", "--sheet", "ida vento", "--out", page.toString());
     assertThat(written.exit()).as(written.err()).isZero();
     assertThat(written.out()).isEqualTo("The result sheet is in " + page + ".\n");
     assertThat(page)
         .content()
         .contains("Insidelift: Drill: result sheet", "<strong>Ida Vento</strong>", "One case.")
         .contains("Faults missed: 0 (the worst mistake there is).");
-    Outcome again = run("drill", "--sheet", "ida vento", "--html", page.toString());
+    Outcome again = run("drill", "--sheet", "ida vento", "--out", page.toString());
     assertThat(again.exit()).isEqualTo(1);
     assertThat(again.err())
         .isEqualTo(
             "insidelift: %s: this file exists already; --force replaces it\n".formatted(page));
-    assertThat(run("drill", "--sheet", "ida vento", "--html", page.toString(), "--force").exit())
+    assertThat(run("drill", "--sheet", "ida vento", "--out", page.toString(), "--force").exit())
         .isZero();
   }
 
   @Test
   void aPageNeedsASheet() {
-    Outcome outcome = run("drill", "--case", "1", "--html", "sheet.html");
+    Outcome outcome = run("drill", "--case", "1", "--out", "sheet.html");
     assertThat(outcome.exit()).isEqualTo(2);
     assertThat(outcome.err())
-        .startsWith("insidelift: --html writes a result sheet: say whose, with --sheet TRAINEE\n");
+        .startsWith("insidelift: --out writes a result sheet: say whose, with --sheet TRAINEE\n");
   }
 
   @Test
