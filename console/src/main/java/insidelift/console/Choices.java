@@ -18,7 +18,7 @@ import java.util.Set;
  * @param label the short word before the cursor
  * @param head what is asked, as paragraphs
  * @param choices the choices, in order; empty for a number
- * @param range the range of a number; empty for choices
+ * @param range what is to be measured; empty for choices
  * @param beside the range of a number that may be typed in place of a choice, with its unit
  * @param nothing the words for "I do not know"; empty where that is no answer
  * @param explained whether {@code ?} has something to show
@@ -27,7 +27,7 @@ record Choices(
     String label,
     List<String> head,
     List<Choice> choices,
-    Optional<Span> range,
+    Optional<Measurable> range,
     Optional<Span> beside,
     Optional<String> nothing,
     boolean explained) {
@@ -58,7 +58,7 @@ record Choices(
       String label,
       List<String> head,
       List<Choice> choices,
-      Optional<Span> range,
+      Optional<Measurable> range,
       Optional<String> nothing,
       boolean explained) {
     this(label, head, choices, range, Optional.empty(), nothing, explained);
@@ -67,7 +67,7 @@ record Choices(
   /** What a question of the vocabulary can be answered with. */
   static Choices of(Question question, String progress, List<Choice> more) {
     List<Choice> choices = new ArrayList<>();
-    Optional<Span> range = Optional.empty();
+    Optional<Measurable> range = Optional.empty();
     Optional<Span> beside = Optional.empty();
     NumberAnswer number = question.number();
     if (question.numberOnly()) {
@@ -96,7 +96,7 @@ record Choices(
     if (said.isEmpty()) {
       return new Reply.Unclear(
           range.isPresent()
-              ? "Type a number, " + range.get().words() + "."
+              ? "Type " + range.get().asked() + "."
               : "Nothing is chosen yet: type a number or the first letters, then Enter.");
     }
     Optional<Reply> command = command(said);
@@ -124,7 +124,7 @@ record Choices(
       return Optional.empty();
     }
     return switch (said) {
-      case "?" -> explained ? Optional.of(new Reply.Explain()) : Optional.empty();
+      case "?" -> Optional.of(explained ? new Reply.Explain() : new Reply.Help());
       case "back", "b", "undo" -> Optional.of(new Reply.Back());
       case "quit" -> Optional.of(new Reply.Quit());
       case "review", "r" -> Optional.of(new Reply.Review());

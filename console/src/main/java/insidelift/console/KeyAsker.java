@@ -259,7 +259,7 @@ final class KeyAsker implements Asker {
             .findFirst()
             .orElse(choices.nothing().orElse(chosen.value()));
       }
-      if (!(reply instanceof Reply.Measured)) {
+      if (!(reply instanceof Reply.Measured || reply instanceof Reply.Heat)) {
         return "";
       }
       return choices
@@ -283,7 +283,7 @@ final class KeyAsker implements Asker {
       Text head = new Text(Math.min(screen.width(), columns - 1));
       choices.head().stream().filter(line -> !line.isEmpty()).forEach(head::paragraph);
       head.lines().forEach(line -> lines.add(plain(line)));
-      choices.range().ifPresent(range -> lines.add(plain("  a number, " + range.words())));
+      choices.range().ifPresent(range -> lines.add(plain("  " + range.asked())));
       // Below the choices stand the hint, what is wrong, and what is typed.
       lines.addAll(choices(Math.max(3, terminal.getSize().getRows() - lines.size() - 4), columns));
       lines.add(plain(hint()));

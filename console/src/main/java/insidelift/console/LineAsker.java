@@ -31,7 +31,7 @@ final class LineAsker implements Asker {
   static List<String> page(Choices choices, int width) {
     Text text = new Text(width);
     choices.head().stream().filter(line -> !line.isEmpty()).forEach(text::paragraph);
-    choices.range().ifPresent(range -> text.item("  ", "a number, " + range.words()));
+    choices.range().ifPresent(range -> text.item("  ", range.asked()));
     int number = 1;
     for (Choice choice : choices.choices()) {
       text.item("%3d  ".formatted(number++), choice.words());

@@ -1,5 +1,7 @@
 package insidelift.console;
 
+import insidelift.shared.situation.EdgeTemperatures;
+
 /** What the user wants at one point of the dialogue. */
 sealed interface Reply {
 
@@ -8,6 +10,9 @@ sealed interface Reply {
 
   /** A number in its range. */
   record Measured(double number) implements Reply {}
+
+  /** The heat across one tyre. */
+  record Heat(EdgeTemperatures tread) implements Reply {}
 
   /** The words are to be explained. */
   record Explain() implements Reply {}

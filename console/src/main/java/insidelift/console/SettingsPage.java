@@ -27,8 +27,6 @@ final class SettingsPage {
   static final String STEP = "settings";
 
   private static final List<String> SIDES = List.of("left", "right");
-  private static final List<String> EDGES =
-      List.of("edge nearest the seat", "middle", "edge away from the seat");
 
   private static final String GAUGE = "gauge";
 
@@ -38,7 +36,7 @@ final class SettingsPage {
   private final Units units;
   private final Set<Lever> unmeasured = EnumSet.noneOf(Lever.class);
   private final Map<Lever, List<Double>> typed = new EnumMap<>(Lever.class);
-  private final List<Double> degrees = new ArrayList<>();
+  private final List<EdgeTemperatures> treads = new ArrayList<>();
 
   SettingsPage(Asker asker, Session session, Vocabulary vocabulary, Units units) {
     this.asker = asker;
@@ -176,22 +174,23 @@ final class SettingsPage {
   void back() {
     unmeasured.clear();
     typed.clear();
-    degrees.clear();
+    treads.clear();
   }
 
-  /** Asks for six temperatures and notes what they show. */
+  /** Asks for the heat across both front tyres and notes what it shows. */
   Optional<Reply> temperatures() throws Left {
-    Optional<Reply> interrupted =
-        numbers(degrees, 6, i -> heat(SIDES.get(i / EDGES.size()), EDGES.get(i % EDGES.size())));
-    if (interrupted.isPresent()) {
-      return interrupted;
+    while (treads.size() < SIDES.size()) {
+      Reply reply = asker.ask(heat(SIDES.get(treads.size())));
+      if (reply instanceof Reply.Heat heat) {
+        treads.add(heat.tread());
+      } else if (reply instanceof Reply.Back && !treads.isEmpty()) {
+        treads.remove(treads.size() - 1);
+      } else {
+        return Optional.of(reply);
+      }
     }
-    String pattern =
-        EdgeTemperatures.pattern(
-            new EdgeTemperatures(degrees.get(0), degrees.get(1), degrees.get(2)),
-            new EdgeTemperatures(degrees.get(3), degrees.get(4), degrees.get(5)));
-    session.answer("front-temps", pattern);
-    degrees.clear();
+    session.answer("front-temps", EdgeTemperatures.pattern(treads.get(0), treads.get(1)));
+    treads.clear();
     return Optional.empty();
   }
 
@@ -207,15 +206,15 @@ final class SettingsPage {
         "not measured");
   }
 
-  private Choices heat(String side, String edge) {
+  private Choices heat(String side) {
     return number(
-        side + " " + edge,
-        "How hot is the " + side + " front tyre at the " + edge + "?",
-        Span.of(-20, 200, units.temperature()),
+        side + " front",
+        "How hot is the " + side + " front tyre?",
+        new Tread(units),
         "not measured");
   }
 
-  private static Choices number(String label, String ask, Span range, String nothing) {
+  private static Choices number(String label, String ask, Measurable range, String nothing) {
     return new Choices(
         label, List.of(ask), List.of(), Optional.of(range), Optional.of(nothing), false);
   }

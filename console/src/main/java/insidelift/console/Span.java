@@ -11,9 +11,9 @@ import java.util.Optional;
  * @param min the least number, in the unit that is asked for
  * @param max the greatest number, in the unit that is asked for
  * @param unit that unit in words
- * @param asked that unit, where another may be typed behind the number
+ * @param other that unit, where another may be typed behind the number
  */
-record Span(double min, double max, String unit, Optional<KnownUnit> asked) {
+record Span(double min, double max, String unit, Optional<KnownUnit> other) implements Measurable {
 
   /** A range of plain numbers. */
   Span(double min, double max, String unit) {
@@ -30,20 +30,26 @@ record Span(double min, double max, String unit, Optional<KnownUnit> asked) {
         Optional.of(asked));
   }
 
+  @Override
+  public String asked() {
+    return "a number, " + words();
+  }
+
   String words() {
     return "%s to %s %s".formatted(plain(min), plain(max), unit);
   }
 
   /** What a typed number means, in the unit of files; or what is wrong with it. */
-  Reply read(String said) {
+  @Override
+  public Reply read(String said) {
     Optional<Amount> amount = Amount.of(said);
-    if (amount.isEmpty() || (asked.isEmpty() && amount.get().unit().isPresent())) {
+    if (amount.isEmpty() || (other.isEmpty() && amount.get().unit().isPresent())) {
       return new Reply.Unclear(
           Printable.quoted(said) + " is not a number; it takes " + words() + ".");
     }
     double number = amount.get().number();
-    if (asked.isPresent()) {
-      KnownUnit wanted = asked.get();
+    if (other.isPresent()) {
+      KnownUnit wanted = other.get();
       if (!amount.get().fits(wanted.quantity())) {
         return new Reply.Unclear(
             "%s is %s; it takes %s."
@@ -58,18 +64,11 @@ record Span(double min, double max, String unit, Optional<KnownUnit> asked) {
       return new Reply.Unclear("It takes " + words() + ".");
     }
     return new Reply.Measured(
-        asked.isPresent() ? amount.get().in(asked.get().quantity().stored(), asked.get()) : number);
+        other.isPresent() ? amount.get().in(other.get().quantity().stored(), other.get()) : number);
   }
 
-  /** What is wrong with a number as far as it has been typed, or that it is fine. */
-  String check(String typed) {
-    return read(typed) instanceof Reply.Unclear unclear
-        ? unclear.why()
-        : withUnit(typed) + ": in range";
-  }
-
-  /** A number as it was typed, with the unit that it was taken for. */
-  String withUnit(String typed) {
+  @Override
+  public String withUnit(String typed) {
     boolean named = Amount.of(typed).flatMap(Amount::unit).isPresent();
     return named ? typed : typed + ' ' + unit;
   }
