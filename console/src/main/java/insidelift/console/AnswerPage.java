@@ -70,7 +70,7 @@ final class AnswerPage {
                 wishes.stream().map(Wish::word),
                 // To keep a setting may be wished for where it is not offered.
                 Stream.of(Wish.KEEP, Wish.BACK, Wish.QUIT).map(Wish::word),
-                Stream.of(ANSWER))
+                Stream.of(ANSWER, "help"))
             .flatMap(word -> word)
             .distinct()
             .toList();

@@ -240,6 +240,7 @@ final class Consultation {
       if (line.equals("n") || line.equals("no")) {
         return false;
       }
+      talk.hear(line, Optional.empty());
     }
   }
 

@@ -105,7 +105,8 @@ final class LessonsCommand extends Practice {
 
   private static boolean goOn(Screen screen) throws Left {
     screen.say("");
-    return !"quit".startsWith(nonEmpty(screen.ask("Enter: next lesson, or type quit:", List.of())));
+    return !"quit"
+        .startsWith(nonEmpty(screen.ask("Enter: next lesson, or type quit:", List.of("quit"))));
   }
 
   /** A line that no word begins with where nothing was typed. */

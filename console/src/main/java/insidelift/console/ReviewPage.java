@@ -59,10 +59,6 @@ final class ReviewPage {
     screen.say(text.lines());
     while (true) {
       String line = screen.confirm("change: ", List.of());
-      if (line.equals("?") || line.equals("help")) {
-        screen.say(Answering.help(screen.width()));
-        continue;
-      }
       Optional<Wish> wish = wish(line, answered);
       if (wish.isPresent()) {
         return wish.get();
@@ -79,12 +75,9 @@ final class ReviewPage {
     }
   }
 
-  private Optional<Wish> wish(String line, List<Question> answered) throws Left {
+  private Optional<Wish> wish(String line, List<Question> answered) {
     if (line.isEmpty()) {
       return Optional.of(new Wish.GoOn());
-    }
-    if (line.equals("quit")) {
-      throw new Left(false);
     }
     if (line.length() > 2 || !line.chars().allMatch(Character::isDigit)) {
       return Optional.empty();

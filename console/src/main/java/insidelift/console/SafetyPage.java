@@ -118,10 +118,6 @@ final class SafetyPage {
       } else if (said.equals("more") && shown < faults.size()) {
         shown = faults.size();
         screen.say(lines());
-      } else if (said.equals("?") || said.equals("help")) {
-        screen.say(Answering.help(screen.width()));
-      } else if (said.equals("quit")) {
-        throw new Left(false);
       } else if (numbers(line)) {
         return;
       } else if (talk.hear(line, Optional.empty()) == Talk.Outcome.NOT_UNDERSTOOD) {

@@ -37,6 +37,9 @@ final class Screen implements AutoCloseable {
   private static final Pattern ROWS_AND_COLUMNS =
       Pattern.compile("([1-9][0-9]{0,3}) ([1-9][0-9]{0,3})");
 
+  private static final String QUIT = "quit";
+  private static final String HELP = "help";
+
   /** Opens a terminal. */
   private interface Way {
     Terminal open() throws IOException;
@@ -299,8 +302,24 @@ final class Screen implements AutoCloseable {
     return ask(prompt, words);
   }
 
-  /** Asks for one line; Tab completes the words. */
+  /**
+   * Asks for one line; Tab completes the words. Two words mean the same wherever a line is asked
+   * for, unless they are among those: {@code quit} leaves, {@code help} says how to answer.
+   */
   String ask(String prompt, List<String> words) throws Left {
+    while (true) {
+      String line = line(prompt, words);
+      if (line.equals(QUIT) && !words.contains(QUIT)) {
+        throw new Left(false);
+      }
+      if (!(line.equals("?") || line.equals(HELP)) || words.contains(HELP)) {
+        return line;
+      }
+      say(Answering.help(width()));
+    }
+  }
+
+  private String line(String prompt, List<String> words) throws Left {
     List<String> lines = new Text(width()).paragraph(glyphs.fit(prompt)).lines();
     String last = lines.get(lines.size() - 1) + " ";
     say(lines.subList(0, lines.size() - 1));

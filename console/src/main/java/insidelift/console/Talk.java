@@ -97,9 +97,13 @@ final class Talk {
             : "Press Enter if that is right, n for none, or the numbers of what is right: ";
     while (true) {
       String line = screen.confirm(ask, List.of("n")).toLowerCase(Locale.ROOT);
-      if (line.equals("n") || line.equals("no")) {
+      if (List.of("n", "no", "undo", "back").contains(line)) {
         screen.say("Nothing noted.");
         return Outcome.ANSWERED;
+      }
+      if (Inquiries.recognises(line)) {
+        answer(line, Optional.empty());
+        continue;
       }
       List<String> yes = List.of("y", "yes");
       Optional<List<Integer>> numbers = Numbers.of(yes.contains(line) ? "" : line, proposed.size());
