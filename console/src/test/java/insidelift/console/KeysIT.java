@@ -129,6 +129,24 @@ class KeysIT {
   }
 
   @Test
+  void helpAndQuitWorkAlsoWhereALineIsToBeConfirmed() throws IOException {
+    try (Paddock paddock = Paddock.in(data).start()) {
+      new Visitor(paddock).goOnTo("water");
+      paddock
+          .type("it pushes in mid corner" + Paddock.ENTER)
+          .waitFor("Press Enter if that is right");
+      paddock.type("help" + Paddock.ENTER).waitFor("How to answer");
+      paddock.settle();
+      paddock.type("what is caster" + Paddock.ENTER).waitFor("read on, or type q:");
+      paddock.type("q" + Paddock.ENTER);
+      paddock.waitUntil("the same", p -> p.beforeCursor().endsWith("or type n: "));
+      paddock.type("quit" + Paddock.ENTER);
+      assertThat(paddock.exit()).isZero();
+      assertThat(kept()).doesNotContain("mid-corner");
+    }
+  }
+
+  @Test
   void beginningAnewAsksFirst() throws IOException {
     Kept.in(data, Kept.GOOD);
     try (Paddock paddock = Paddock.in(data).start()) {
