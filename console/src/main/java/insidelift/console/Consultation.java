@@ -64,11 +64,11 @@ final class Consultation {
   }
 
   /** Holds one consultation, or as many as are wanted, and returns the exit code. */
-  static int start(PrintWriter out, Path folder, Units units) {
+  static int start(PrintWriter out, Path folder, Units units, Optional<String> said) {
     // Opening a terminal takes as long as reading the words.
     CompletableFuture<AdvisorLoader> words = words(units);
     try (Screen screen = Screen.open(System.getenv())) {
-      return hold(screen, folder, words, units);
+      return hold(screen, folder, words, units, said);
     } catch (IOException | Screen.NoTerminal e) {
       out.println("insidelift: the terminal cannot be opened");
       return Insidelift.FAILED;
@@ -81,13 +81,18 @@ final class Consultation {
   }
 
   /** The same on a given screen. */
-  static int hold(Screen screen, Path folder, CompletableFuture<AdvisorLoader> words, Units units) {
+  static int hold(
+      Screen screen,
+      Path folder,
+      CompletableFuture<AdvisorLoader> words,
+      Units units,
+      Optional<String> said) {
     screen.onLeaving(() -> screen.say("Left. Your answers are kept."));
     screen.say(Opening.introduction(screen.width()));
     Consultation consultation = new Consultation(screen, folder, AdvisorLoader.ready(words), units);
     screen.onLeaving(consultation::farewell);
     try {
-      consultation.hold();
+      consultation.hold(said);
       return 0;
     } catch (Left left) {
       screen.say("");
@@ -98,7 +103,7 @@ final class Consultation {
     }
   }
 
-  private void hold() throws Left {
+  private void hold(Optional<String> said) throws Left {
     saving = saved.claimed();
     if (!saving) {
       screen.say(
@@ -109,7 +114,12 @@ final class Consultation {
                       + " here is not kept; everything else works.")
               .lines());
     }
-    if (saving && opening.resumed()) {
+    boolean resumed = saving && opening.resumed();
+    if (said.isPresent()) {
+      talk.told(said.get());
+      keep();
+    }
+    if (resumed) {
       asked = (int) session.situation().answers().keySet().stream().filter(this::own).count();
     } else {
       int both = Opening.introduction(screen.width()).size() + safetyPage().lines().size() + 1;

@@ -2,6 +2,7 @@ package insidelift.console;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -57,6 +58,7 @@ public final class Insidelift implements Runnable {
   /** Every verb, in the order in which help shows them. */
   static Map<String, Class<?>> verbs() {
     Map<String, Class<?>> verbs = new LinkedHashMap<>();
+    verbs.put("say", SayCommand.class);
     verbs.put("advise", AdviseCommand.class);
     verbs.put("card", CardCommand.class);
     verbs.put("sheet", SheetCommand.class);
@@ -124,7 +126,11 @@ public final class Insidelift implements Runnable {
   @Override
   public void run() {
     consulted =
-        Main.consult(spec.commandLine().getOut(), spec.commandLine().getErr(), units.chosen());
+        Main.consult(
+            spec.commandLine().getOut(),
+            spec.commandLine().getErr(),
+            units.chosen(),
+            Optional.empty());
   }
 
   private static int misunderstood(ParameterException e, String[] args) {

@@ -46,7 +46,8 @@ public final class Main {
   static int run(String... args) {
     if (args.length == 0) {
       // Without a word to understand, the first question need not wait for whoever understands it.
-      return consult(Outputs.writer(System.out), Outputs.writer(System.err), Habits.units());
+      return consult(
+          Outputs.writer(System.out), Outputs.writer(System.err), Habits.units(), Optional.empty());
     }
     if (!List.of(args).contains("-")) {
       // Whoever types into standard input is not waiting.
@@ -73,9 +74,10 @@ public final class Main {
     }
   }
 
-  static int consult(PrintWriter out, PrintWriter err, Units units) {
+  /** A consultation; what was said already, if anything, is read back first. */
+  static int consult(PrintWriter out, PrintWriter err, Units units, Optional<String> said) {
     try {
-      return Consultation.start(out, DataFolder.find(), units);
+      return Consultation.start(out, DataFolder.find(), units, said);
     } catch (LogbookProblem e) {
       err.println("insidelift: " + Text.safe(e.getMessage()));
       return Insidelift.FAILED;

@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 
@@ -69,7 +70,8 @@ final class RehearseCommand implements Callable<Integer> {
   private static void consult(String pressed, boolean keys) throws IOException {
     Path folder = Files.createTempDirectory("insidelift");
     try (Screen screen = Screen.rehearsed(pressed, keys)) {
-      Consultation.hold(screen, folder, Consultation.words(Units.METRIC), Units.METRIC);
+      Consultation.hold(
+          screen, folder, Consultation.words(Units.METRIC), Units.METRIC, Optional.empty());
     } finally {
       Files.deleteIfExists(folder.resolve("open-consultation.json"));
       Files.deleteIfExists(folder);

@@ -3,7 +3,6 @@ package insidelift.console;
 import insidelift.engine.consultation.session.Session;
 import insidelift.engine.notes.NoteBook;
 import insidelift.engine.speech.Heard;
-import insidelift.engine.speech.Heard.Proposal;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
 import java.util.ArrayList;
@@ -56,8 +55,7 @@ final class Talk {
     if (line.chars().noneMatch(Character::isLetter)) {
       return false;
     }
-    Heard heard = Heard.hear(line);
-    return !heard.proposed().isEmpty() || !heard.refused().isEmpty();
+    return Heard.hear(line).tells();
   }
 
   /** Answers a question in return. */
@@ -70,27 +68,29 @@ final class Talk {
   /** Reads back what was understood of a sentence, and notes what is confirmed. */
   Outcome told(String line) throws Left {
     Heard heard = Heard.hear(line);
-    List<Proposal> proposed =
-        heard.proposed().stream()
-            .filter(one -> !session.situation().answer(one.question()).equals(value(one)))
-            .toList();
+    List<Told> told = Told.all(heard, session.situation(), vocabulary);
     Text text = new Text(screen.width()).line("").line("Understood:");
     int number = 1;
-    for (Proposal one : proposed) {
-      text.item("%3d  ".formatted(number++), words(one));
+    for (Told one : told) {
+      text.item("%3d  ".formatted(number++), one.shown());
     }
-    if (proposed.isEmpty()) {
+    if (told.isEmpty()) {
       text.item("  ", "nothing that is not known already");
     }
     heard
-        .refused()
+        .leftOut()
         .forEach(one -> text.item("  left out: ", "\"%s\": %s".formatted(one.words(), one.why())));
-    heard.notUnderstood().forEach(words -> text.item("  not understood: ", '"' + words + '"'));
+    if (heard.asks().contains(Heard.PHASE)) {
+      text.item("  to be asked: ", "in which part of the corner");
+    }
+    heard.asks().stream()
+        .flatMap(ask -> vocabulary.question(ask).stream())
+        .forEach(question -> text.item("  to be asked: ", question.ask()));
     screen.say(text.lines());
-    return proposed.isEmpty() ? Outcome.ANSWERED : confirmed(proposed);
+    return told.isEmpty() ? Outcome.ANSWERED : confirmed(told);
   }
 
-  private Outcome confirmed(List<Proposal> proposed) throws Left {
+  private Outcome confirmed(List<Told> proposed) throws Left {
     String ask =
         proposed.size() == 1
             ? "Press Enter if that is right, or type n: "
@@ -108,31 +108,12 @@ final class Talk {
       List<String> yes = List.of("y", "yes");
       Optional<List<Integer>> numbers = Numbers.of(yes.contains(line) ? "" : line, proposed.size());
       if (numbers.isPresent()) {
-        List<Proposal> right = new ArrayList<>();
+        List<Told> right = new ArrayList<>();
         numbers.get().forEach(number -> right.add(proposed.get(number - 1)));
         session.begin(STEP);
-        (right.isEmpty() ? proposed : right)
-            .forEach(one -> session.note(one.question(), one.value()));
+        (right.isEmpty() ? proposed : right).forEach(one -> one.note().accept(session));
         return Outcome.NOTED;
       }
     }
-  }
-
-  private String words(Proposal one) {
-    Question question = vocabulary.question(one.question()).orElseThrow();
-    String before =
-        session
-            .situation()
-            .answer(one.question())
-            .flatMap(question::value)
-            .map(value -> "; until now: " + value.words())
-            .orElse("");
-    return "%s: %s (from \"%s\"%s)"
-        .formatted(
-            one.question(), question.value(one.value()).orElseThrow().words(), one.words(), before);
-  }
-
-  private static Optional<String> value(Proposal one) {
-    return Optional.of(one.value());
   }
 }

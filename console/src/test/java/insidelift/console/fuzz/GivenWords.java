@@ -23,8 +23,7 @@ final class GivenWords {
       }
       Shown.line(proposal.words());
     }
-    heard.refused().forEach(refused -> Shown.lines(List.of(refused.words(), refused.why())));
-    Shown.lines(heard.notUnderstood());
+    heard.leftOut().forEach(left -> Shown.lines(List.of(left.words(), left.why())));
   }
 
   static void typed(byte[] bytes) {

@@ -1,15 +1,32 @@
 package insidelift.engine.speech;
 
 import java.util.List;
+import java.util.Map;
 
 /**
  * What was understood of a sentence. Nothing of it counts until the user has confirmed it.
  *
- * @param proposed the answers it seems to give
- * @param refused parts that could mean the opposite of what their words say, with the reason
- * @param notUnderstood parts in which no known word was found
+ * @param proposed the answers it gives
+ * @param numbers what it measures, by name: {@code minutes}, {@code power-kw}, {@code age} (years),
+ *     {@code camber}, {@code camber-left}, {@code camber-right}, {@code caster} (degrees), {@code
+ *     front-temps} (three, outer edge first)
+ * @param leftOut parts nothing is concluded from, with the reason
+ * @param asks what it leaves open: questions' ids, or {@code phase} for the part of the corner
+ * @param tells whether it tells of the kart, the driver or the track at all, counted or not
  */
-public record Heard(List<Proposal> proposed, List<Refused> refused, List<String> notUnderstood) {
+public record Heard(
+    List<Proposal> proposed,
+    Map<String, List<Double>> numbers,
+    List<LeftOut> leftOut,
+    List<String> asks,
+    boolean tells) {
+
+  /** What is asked where a behaviour is told and the part of the corner is not. */
+  public static final String PHASE = "phase";
+
+  private static final class Holder {
+    private static final Grammar GRAMMAR = new Grammar();
+  }
 
   /**
    * An answer to be confirmed.
@@ -24,12 +41,12 @@ public record Heard(List<Proposal> proposed, List<Refused> refused, List<String>
    * A part that is left to be asked.
    *
    * @param words the part
-   * @param why why nothing is concluded from it
+   * @param why why nothing is concluded from it, and what to say instead
    */
-  public record Refused(String words, String why) {}
+  public record LeftOut(String words, String why) {}
 
   /** What a sentence says, in the words of this build. */
   public static Heard hear(String sentence) {
-    return Ear.ofThisBuild().hear(sentence);
+    return new Hearing(Holder.GRAMMAR).hear(sentence);
   }
 }

@@ -108,6 +108,11 @@ public final class Session {
   /** Notes a number for a question that takes one. */
   public void answer(Question question, double number) {
     begin(question.id());
+    note(question, number);
+  }
+
+  /** Notes a number within the step that is open. */
+  public void note(Question question, double number) {
     loosen(question.id());
     situation = settled(situation.with(question, number));
   }

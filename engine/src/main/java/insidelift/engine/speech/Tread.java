@@ -1,0 +1,85 @@
+package insidelift.engine.speech;
+
+import insidelift.engine.speech.Figures.Measured;
+import insidelift.shared.situation.EdgeTemperatures;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Three temperatures across the tread of a front tyre. */
+final class Tread {
+
+  private static final Set<String> OUTER = Set.of("outside", "outer", "out", "outsides");
+  private static final Set<String> MIDDLE = Set.of("middle", "mid", "centre", "center");
+  private static final Set<String> INNER = Set.of("inside", "inner", "in", "insides");
+  private static final String INNER_FIRST =
+      ".*\\b(?:inside|inner|in)\\b.*\\b(?:outside|outer|out)\\b.*";
+  private static final Set<String> BETWEEN =
+      Set.of("/", ",", "-", "and", "degrees", "c", "°", "is", "deg", "on", "then", ":", "at");
+
+  private Tread() {}
+
+  /** Three temperatures across the tread: outer, middle, inner unless the words say otherwise. */
+  static Optional<Measured> at(List<Token> tokens, int start, String back) {
+    Map<Integer, Double> told = new TreeMap<>();
+    List<Double> inOrder = new ArrayList<>();
+    Integer label = null;
+    Double waiting = null;
+    int at = start;
+    int end = start;
+    for (; at < tokens.size() && at < start + Figures.AHEAD && inOrder.size() <= 3; at++) {
+      Token token = tokens.get(at);
+      Integer here = label(token.said());
+      if (token.isNumber() && token.number() >= 10 && token.number() <= 150) {
+        inOrder.add(token.number());
+        end = at + 1;
+        if (label == null) {
+          waiting = token.number();
+        } else {
+          told.put(label, token.number());
+          label = null;
+        }
+      } else if (here != null && waiting != null) {
+        told.put(here, waiting);
+        waiting = null;
+        end = at + 1;
+      } else if (here != null) {
+        label = here;
+      } else if (at == start || !BETWEEN.contains(token.said())) {
+        break;
+      }
+    }
+    boolean labelled = told.size() == 3;
+    if (inOrder.size() != 3
+        || !labelled && !tokens.get(start).isNumber()
+        || !back.matches(".*\\b(?:temps?|temperatures?|tyres?|tires?|fronts?|pyro\\w*)\\b.*")
+        || back.matches(".*\\b(?:rears?|back|pressures?)\\b.*")) {
+      return Optional.empty();
+    }
+    List<Double> outerFirst = labelled ? List.copyOf(told.values()) : inOrder;
+    if (!labelled && back.matches(INNER_FIRST)) {
+      outerFirst = List.of(inOrder.get(2), inOrder.get(1), inOrder.get(0));
+    }
+    EdgeTemperatures edges =
+        new EdgeTemperatures(outerFirst.get(2), outerFirst.get(1), outerFirst.get(0));
+    return Optional.of(
+        new Measured(
+            Figures.measured(
+                Figures.TEMPS,
+                inOrder,
+                Map.of(Figures.TEMPS, EdgeTemperatures.pattern(edges, edges)),
+                Figures.text(tokens, start, end)),
+            end - start));
+  }
+
+  private static Integer label(String word) {
+    return OUTER.contains(word)
+        ? Integer.valueOf(0)
+        : MIDDLE.contains(word)
+            ? Integer.valueOf(1)
+            : INNER.contains(word) ? Integer.valueOf(2) : null;
+  }
+}
