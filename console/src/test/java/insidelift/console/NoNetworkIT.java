@@ -33,6 +33,7 @@ class NoNetworkIT {
       new TreeMap<>(
           Map.ofEntries(
               Map.entry("advise", List.of(CASE, "--log", "--demo")),
+              Map.entry("say", List.of("--json", "it pushes on entry")),
               Map.entry("card", List.of(CASE, "--out", "card.html")),
               Map.entry("sheet", List.of(CASE)),
               Map.entry("demo", List.of("--fast")),

@@ -154,6 +154,7 @@ final class Excuses {
     int at = clauses.indexOf(clause);
     return at > 0
         && clause.link.equals("and")
+        && clauses.get(at - 1).behaves()
         && clauses.get(at - 1).pieces.stream().noneMatch(piece -> SPEAKS.contains(piece.words()));
   }
 }

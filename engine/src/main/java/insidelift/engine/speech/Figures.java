@@ -72,7 +72,7 @@ final class Figures {
           "(?:(half|quarter|three quarters) (?:an )?hour|" + N + " hours?|(hour))" + END + "(.*)");
   private static final Pattern STILL =
       Pattern.compile(
-          "^ (?:left|to go|togo|remain\\w*|until|till|til|before|to next|to grid|to heat|to race"
+          "^ (?:more|left|to go|togo|remain\\w*|until|till|til|before|to next|to grid|to heat|to race"
               + "|to final|to start|to session|to run|to qualifying|to|for next|for change|for changes"
               + "|time|now|spare|in hand|from now|then|is all|and|so|only|$|[.,;!]).*");
   private static final Pattern SPENT =
@@ -125,7 +125,7 @@ final class Figures {
   Optional<Measured> at(List<Token> tokens, int start) {
     String ahead = text(tokens, start, Math.min(tokens.size(), start + AHEAD));
     String back = text(tokens, Math.max(0, start - BACK), start);
-    String clause = back.replaceFirst(".*[,.;:] ?", "");
+    String clause = afterMark(back);
     Optional<Measured> temps = Tread.at(tokens, start, back);
     if (temps.isPresent()) {
       return temps;
@@ -141,6 +141,14 @@ final class Figures {
         .or(() -> power(ahead, back))
         .or(() -> age(ahead, clause))
         .or(() -> Angles.at(ahead, back));
+  }
+
+  private static String afterMark(String back) {
+    int last = -1;
+    for (char mark : new char[] {',', '.', ';', ':'}) {
+      last = Math.max(last, back.lastIndexOf(mark));
+    }
+    return back.substring(last + 1);
   }
 
   static String text(List<Token> tokens, int from, int to) {

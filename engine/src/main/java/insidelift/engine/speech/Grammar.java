@@ -15,6 +15,8 @@ final class Grammar {
   static final String QUESTION_MARK = "?";
   static final String COMMA = ",";
 
+  private static final Set<String> LIKE = Set.of("like", "as");
+
   private final Lexicon lexicon = Lexicon.load();
   private final Frames frames = Frames.load();
   private final Figures figures = new Figures(Vocabulary.load());
@@ -46,7 +48,10 @@ final class Grammar {
                 String.join(" ", tokens.subList(at, end).stream().map(Token::said).toList())));
         at = end;
       } else {
-        pieces.add(single(tokens.get(at)));
+        // "hard as a rock", "like a brick": what something is likened to says no more than that.
+        boolean likened = at > 0 && LIKE.contains(tokens.get(at - 1).said());
+        pieces.add(
+            likened ? Piece.of(Set.of("filler"), tokens.get(at).said()) : single(tokens.get(at)));
         at++;
       }
     }

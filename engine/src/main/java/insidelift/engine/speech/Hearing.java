@@ -30,6 +30,7 @@ final class Hearing {
   private boolean wasPast;
   private boolean changed;
   private boolean tells;
+  private Optional<Piece> subject = Optional.empty();
   private String phase;
 
   Hearing(Grammar grammar) {
@@ -74,7 +75,7 @@ final class Hearing {
     if (pieces.stream().allMatch(piece -> piece.is(Grammar.COMMA))) {
       return;
     }
-    List<Clause> clauses = clauses(pieces);
+    List<Clause> clauses = clauses(pieces, link.equals("but") ? subject : Optional.empty());
     List<String> aside = excuses.of(clauses, asks);
     boolean says = clauses.stream().anyMatch(clause -> clause.says() || clause.hasPhases());
     Optional<String> backward = aside.stream().filter(Excuses.BACKWARD::contains).findFirst();
@@ -109,12 +110,12 @@ final class Hearing {
     asks.retainAll(last.asks());
   }
 
-  private List<Clause> clauses(List<Piece> pieces) {
+  private List<Clause> clauses(List<Piece> pieces, Optional<Piece> before) {
     List<Clause> clauses = new ArrayList<>();
     List<Piece> clause = new ArrayList<>();
     List<Piece> subjects = new ArrayList<>();
     String link = "";
-    Optional<Piece> subject = Optional.empty();
+    subject = before;
     for (int at = 0; at <= pieces.size(); at++) {
       String ends = at < pieces.size() ? end(pieces.get(at)) : "";
       if (ends == null) {

@@ -45,7 +45,8 @@ final class Residue {
           "trend-subject");
 
   static final Set<String> BESIDE_FIGURES =
-      Set.of("front", "temps", "edge-inner", "edge-outer", "edge-middle", "engine", "gears");
+      Set.of(
+          "front", "temps", "added", "edge-inner", "edge-outer", "edge-middle", "engine", "gears");
 
   static final Set<String> SUBJECTS =
       Set.of(
