@@ -178,13 +178,15 @@ final class Figures {
     }
     String whole = ahead.substring(0, ahead.length() - after.length());
     int length = whole.split(" ", -1).length;
+    boolean still =
+        STILL.matcher(after).matches() && !after.isBlank() && !after.startsWith(" .");
+    boolean alone =
+        (back.isBlank() || back.matches(".*(?:[,.;:]|and)"))
+            && after.matches("(?: ?[,.;!] ?.*| and .*)?");
     boolean waits =
         !SPENT.matcher(after).matches()
             && !NOT_WAITING.matcher(back).matches()
-            && (STILL.matcher(after).matches() && !after.isBlank() && !after.startsWith(" .")
-                || WAITING.matcher(back).matches()
-                || (back.isBlank() || back.matches(".*(?:[,.;:]|and)"))
-                    && after.matches("(?: ?[,.;!] ?.*| and .*)?"));
+            && (still || WAITING.matcher(back).matches() || alone);
     if (!waits) {
       return Optional.of(new Measured(Piece.of(Set.of(NUMBER), whole), length));
     }
