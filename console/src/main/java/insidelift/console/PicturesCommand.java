@@ -37,7 +37,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "pictures",
     mixinStandardHelpOptions = true,
-    header = "Draws a case in characters: sweep, loads, tyre faces, laps.",
+    header = "Draws a case in characters: sweep, lift-off, tyre faces, laps.",
     description = {
       "",
       "For example:",
@@ -138,7 +138,8 @@ final class PicturesCommand implements Callable<Integer> {
         ChangeNow.orNone(measured.situation(), advisor.advise(measured.situation()));
     List<TextPicture> pictures = new ArrayList<>();
     pictures.add(TextPictures.sweep(effect));
-    pictures.add(TextPictures.loads(effect));
+    pictures.add(TextPictures.liftOverBraking(effect));
+    pictures.add(TextPictures.liftOverSteer(effect));
     if (measured.temperatures().isObject()) {
       pictures.add(
           TextPictures.faces(

@@ -1,6 +1,6 @@
 package insidelift.console;
 
-import insidelift.engine.geometry.KartGeometry;
+import insidelift.engine.geometry.MeasuredKart;
 import insidelift.engine.geometry.Prediction;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,7 +15,9 @@ import picocli.CommandLine.Parameters;
     header = "Predicts camber, heights and loads as a kart steers and corners.",
     description = {
       "",
-      "What the file leaves out is taken from a typical kart and marked \"typical\".",
+      "The answer is a band over the karts that fit what the file knows: the more of it",
+      "was measured, the narrower the band. Without angles and g, three usual corners.",
+      "What was read by the protocol of the note fit-my-kart goes under \"measured\".",
       ""
     })
 final class PredictCommand extends JsonFileCommand {
@@ -35,13 +37,19 @@ final class PredictCommand extends JsonFileCommand {
       description = "lateral acceleration in g, 0 to 3; 0 if left out")
   private Double lateralG;
 
+  @Option(
+      names = "--longitudinal-g",
+      paramLabel = "G",
+      description = "longitudinal acceleration in g, -1.5 to 1, below 0 when slowing")
+  private double longitudinalG;
+
   @Override
   Result compute() {
-    KartGeometry kart =
+    MeasuredKart kart =
         file.equals("-")
-            ? KartGeometry.read(System.in, "standard input")
-            : KartGeometry.read(Path.of(file));
-    Prediction prediction = Prediction.of(kart, list(steer), list(lateralG));
+            ? MeasuredKart.read(System.in, "standard input")
+            : MeasuredKart.read(Path.of(file));
+    Prediction prediction = Prediction.of(kart, list(steer), list(lateralG), longitudinalG);
     return new Result(prediction.json(), prediction.lines());
   }
 

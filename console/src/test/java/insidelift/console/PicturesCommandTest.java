@@ -13,7 +13,7 @@ class PicturesCommandTest {
   @Test
   void measured_tyre_faces_are_drawn_and_words_are_not() {
     assertThat(CommandRun.of(new PicturesCommand(), "examples/hot-edges.json").out())
-        .contains("Steering sweep", "Wheel loads in a slow corner", "Front tyre faces");
+        .contains("Steering sweep", "Braking and the inside rear", "Front tyre faces");
     assertThat(CommandRun.of(new PicturesCommand(), "examples/heavy-in-the-rain.json").out())
         .contains("Steering sweep")
         .doesNotContain("Front tyre faces");
@@ -25,7 +25,7 @@ class PicturesCommandTest {
         CommandRun.of(new PicturesCommand(), "examples/hot-edges.json", "--sentences").out();
     assertThat(out)
         .startsWith("Steered from straight ahead")
-        .contains("In a left turn the front inner carries")
+        .contains("of braking the inside rear lifts at")
         .contains("Left front tyre: outer edge 72.5")
         .doesNotContain("##", "---", "|");
   }

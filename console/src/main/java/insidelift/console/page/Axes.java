@@ -45,7 +45,7 @@ record Axes(double fromX, double toX, double stepX, double fromY, double toY, do
     for (int i = 0; fromY + i * stepY <= toY + stepY / 2; i++) {
       double value = fromY + i * stepY;
       sketch.line(value == 0 ? "frame" : "grid", LEFT, y(value), RIGHT, y(value));
-      sketch.label(LEFT - 6, y(value) + 4, "end", Figures.fixed(value, 0));
+      sketch.label(LEFT - 6, y(value) + 4, "end", Figures.fixed(value, stepY < 1 ? 1 : 0));
     }
     sketch.label(LEFT - 40, 13, "start", up).label(RIGHT, BOTTOM + 36, "end", across);
     return this;

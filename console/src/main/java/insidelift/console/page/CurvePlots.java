@@ -1,55 +1,113 @@
 package insidelift.console.page;
 
 import insidelift.console.picture.Figures;
+import insidelift.engine.geometry.Band;
 import insidelift.engine.geometry.ChangeCurves;
 import insidelift.engine.geometry.ChangeCurves.Lean;
-import insidelift.engine.geometry.ChangeCurves.Load;
+import insidelift.engine.geometry.ChangeCurves.Lift;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 
-/** A change's two curves as plots. */
+/** A change's curves as plots. */
 final class CurvePlots {
 
   private static final double LEGEND = 240;
 
+  /** The look of a line that only helps to read. */
+  private static final String BAND = "grid";
+
+  /** The plot ends beyond where karts tip over. */
+  private static final double MOST_G = 2.5;
+
+  private static final double STEP_G = 0.5;
+
   private CurvePlots() {}
 
-  /** Load on the inside rear wheel against lateral acceleration. */
-  static Picture insideRear(ChangeCurves curves) {
-    List<Load> loads = curves.loads();
-    double most =
-        loads.stream()
-            .flatMapToDouble(load -> DoubleStream.of(load.beforeN(), load.afterN()))
-            .max()
-            .orElse(0);
-    double hardest = loads.get(loads.size() - 1).lateralG();
-    double step = most > 400 ? 200 : 100;
-    Sketch sketch = new Sketch();
-    Axes axes =
-        new Axes(0, roundedUp(hardest, 0.5), 0.5, 0, roundedUp(most, step), step)
-            .draw(sketch, "lateral acceleration, g", "load, N");
-    axes.curve(sketch, KartViews.BEFORE, false, loads, Load::lateralG, Load::beforeN);
-    axes.curve(sketch, KartViews.AFTER, false, loads, Load::lateralG, Load::afterN);
-    sketch.legend(46, LEGEND, KartViews.BEFORE, false, "before");
-    sketch.legend(180, LEGEND, KartViews.AFTER, false, "after");
-    Load first = loads.get(0);
-    String description =
-        "Load on the inside rear wheel against lateral acceleration, at "
-            + Figures.fixed(curves.steerDeg(), 0)
-            + "° of steer. Without lateral acceleration it is "
-            + Figures.change(first.beforeN(), first.afterN(), 0, " N")
-            + ". The wheel leaves the ground: before, "
-            + lift(curves.liftOffBefore())
-            + "; after, "
-            + lift(curves.liftOffAfter())
-            + ".";
-    return sketch.finished(
-        "inside-rear", "When the inside rear goes light", description, Axes.WIDTH, Axes.HEIGHT);
+  /** Where the inside rear lifts, the harder the kart brakes. */
+  static Picture liftOverBraking(ChangeCurves curves) {
+    return lifts(
+        "lift-braking",
+        "Braking brings the inside rear up",
+        new Axes(0, 0.9, 0.3, 0, MOST_G, STEP_G),
+        "braking, g",
+        "at " + Figures.fixed(curves.corner().steerDeg(), 0) + "° of steer, against braking",
+        curves.overBraking(),
+        " g of braking");
   }
 
-  private static String lift(OptionalDouble g) {
-    return g.isPresent() ? "at " + Figures.fixed(g.getAsDouble(), 2) + " g" : "never";
+  /** Where the inside rear lifts, the further the kart is steered. */
+  static Picture liftOverSteer(ChangeCurves curves) {
+    return lifts(
+        "lift-steer",
+        "Steer brings the inside rear up",
+        new Axes(0, 30, 10, 0, MOST_G, STEP_G),
+        "steer, degrees",
+        "slowing by "
+            + Figures.fixed(-curves.corner().longitudinalG(), 1)
+            + " g, against the angle of steer",
+        curves.overSteer(),
+        "° of steer");
+  }
+
+  private static Picture lifts(
+      String id,
+      String title,
+      Axes frame,
+      String across,
+      String where,
+      List<Lift> lifts,
+      String unit) {
+    Sketch sketch = new Sketch();
+    Axes axes = frame.draw(sketch, across, "inside rear lifts at, g");
+    sketch.path(BAND, line(axes, lifts, Band::low));
+    sketch.path(BAND, line(axes, lifts, Band::high));
+    axes.curve(sketch, KartViews.BEFORE, false, lifts, Lift::at, l -> shown(l.before().mid()));
+    axes.curve(sketch, KartViews.AFTER, false, lifts, Lift::at, l -> shown(l.after().mid()));
+    sketch.legend(46, LEGEND, KartViews.BEFORE, false, "before");
+    sketch.legend(180, LEGEND, KartViews.AFTER, false, "after");
+    sketch.label(46, LEGEND + 24, "start", "thin: nine of ten karts lie between, before");
+    Lift first = lifts.get(0);
+    Lift last = lifts.get(lifts.size() - 1);
+    String description =
+        "Lateral acceleration at which the inside rear leaves the ground, "
+            + where
+            + ", over the karts that fit what is known. Before the change: "
+            + lift(first, unit)
+            + "; "
+            + lift(last, unit)
+            + ".";
+    return sketch.finished(id, title, description, Axes.WIDTH, Axes.HEIGHT);
+  }
+
+  private static String lift(Lift lift, String unit) {
+    return "with "
+        + (unit.startsWith("°") ? Figures.fixed(lift.at(), 0) : Figures.fixed(lift.at(), 1))
+        + unit
+        + " "
+        + g(lift.before().mid())
+        + " (from "
+        + g(lift.before().low())
+        + " to "
+        + g(lift.before().high())
+        + ")";
+  }
+
+  private static String g(double g) {
+    return Double.isFinite(g) ? Figures.fixed(g, 1) + " g" : "never";
+  }
+
+  private static List<double[]> line(Axes axes, List<Lift> lifts, ToDoubleFunction<Band> edge) {
+    return lifts.stream()
+        .map(
+            lift ->
+                new double[] {axes.x(lift.at()), axes.y(shown(edge.applyAsDouble(lift.before())))})
+        .toList();
+  }
+
+  /** What never lifts, or only beyond the plot, runs along its upper edge. */
+  private static double shown(double g) {
+    return Math.min(MOST_G, g);
   }
 
   /** Lean of both front wheels to the ground against steer. */
@@ -73,13 +131,13 @@ final class CurvePlots {
     Lean full = leans.get(leans.size() - 1);
     String description =
         "Lean of both front wheels to the ground against steer, at "
-            + Figures.fixed(curves.lateralG(), 1)
+            + Figures.fixed(curves.corner().lateralG(), 1)
             + " g. At "
             + Figures.fixed(full.steerDeg(), 0)
             + "° of steer the inner wheel leans "
-            + Figures.change(full.innerBefore(), full.innerAfter(), 1, "°")
+            + Figures.change(full.innerBefore(), full.innerAfter(), 0, "°")
             + " and the outer "
-            + Figures.change(full.outerBefore(), full.outerAfter(), 1, "°")
+            + Figures.change(full.outerBefore(), full.outerAfter(), 0, "°")
             + ". Above nought the top leans outward.";
     return sketch.finished(
         "front-lean", "How both front wheels lean", description, Axes.WIDTH, Axes.HEIGHT);

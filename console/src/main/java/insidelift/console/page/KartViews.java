@@ -2,10 +2,8 @@ package insidelift.console.page;
 
 import insidelift.console.picture.Figures;
 import insidelift.engine.geometry.ChangeEffect;
-import insidelift.engine.geometry.CornerChange;
 import insidelift.engine.geometry.Dimension;
 import insidelift.engine.geometry.KartGeometry;
-import insidelift.engine.geometry.WheelLoads;
 import insidelift.shared.Degrees;
 
 /**
@@ -26,22 +24,11 @@ final class KartViews {
   /** Units that the diameter of the wheel takes. */
   private static final double DIAMETER = 180;
 
-  private static final int PLAN_HEIGHT = 330;
-  private static final double PLAN_SCALE = 0.19;
-  private static final double REAR_Y = 256;
-
-  /** A load of so many newtons has a circle of so many units' radius; areas show loads. */
-  private static final double CIRCLE_N = 450;
-
-  private static final double CIRCLE_RADIUS = 27;
-
-  private final ChangeEffect effect;
   private final KartGeometry before;
   private final KartGeometry after;
   private final double scale;
 
   KartViews(ChangeEffect effect) {
-    this.effect = effect;
     this.before = effect.before();
     this.after = effect.after();
     this.scale = DIAMETER / (2 * before.value(Dimension.WHEEL_RADIUS));
@@ -130,63 +117,6 @@ final class KartViews {
     sketch.dot(look + " filled", centre - radius * slope, GROUND);
   }
 
-  /** The kart from above in the first corner: what stands on each wheel, as circles. */
-  Picture plan() {
-    CornerChange change = effect.corners().get(0);
-    WheelLoads was = change.before().loads();
-    WheelLoads is = change.after().loads();
-    double steer = change.corner().steerDeg();
-    double frontY = REAR_Y - before.value(Dimension.WHEELBASE) * PLAN_SCALE;
-    double front = before.value(Dimension.FRONT_TRACK) * PLAN_SCALE / 2;
-    double rear = before.value(Dimension.REAR_TRACK) * PLAN_SCALE / 2;
-    double middle = WIDTH / 2.0;
-    Sketch sketch = new Sketch();
-    sketch
-        .line(PLAIN, middle - front, frontY, middle + front, frontY)
-        .line(PLAIN, middle - rear, REAR_Y, middle + rear, REAR_Y)
-        .line(PLAIN, middle, frontY, middle, REAR_Y);
-    wheelFromAbove(sketch, middle - front, frontY, steer, was.frontInnerN(), is.frontInnerN());
-    wheelFromAbove(sketch, middle + front, frontY, steer, was.frontOuterN(), is.frontOuterN());
-    wheelFromAbove(sketch, middle - rear, REAR_Y, 0, was.rearInnerN(), is.rearInnerN());
-    wheelFromAbove(sketch, middle + rear, REAR_Y, 0, was.rearOuterN(), is.rearOuterN());
-    sketch.label(10, 14, "start", "inside of the turn").label(WIDTH - 10, 14, "end", "outside");
-    key(sketch, PLAN_HEIGHT - 10, 300, PLAN_SCALE);
-    String description =
-        "The kart from above in a left turn, "
-            + change.corner().name()
-            + ": "
-            + Figures.fixed(steer, 0)
-            + "° of steer at "
-            + Figures.fixed(change.corner().lateralG(), 1)
-            + " g. The area of a circle is the load on that wheel. Front inner "
-            + Figures.change(was.frontInnerN(), is.frontInnerN(), 0, " N")
-            + ", front outer "
-            + Figures.change(was.frontOuterN(), is.frontOuterN(), 0, " N")
-            + ", inside rear "
-            + Figures.change(was.rearInnerN(), is.rearInnerN(), 0, " N")
-            + ", outside rear "
-            + Figures.change(was.rearOuterN(), is.rearOuterN(), 0, " N")
-            + ".";
-    return sketch.finished("plan-view", "Plan view", description, WIDTH, PLAN_HEIGHT);
-  }
-
-  private void wheelFromAbove(
-      Sketch sketch, double x, double y, double steerDeg, double wasN, double isN) {
-    double radius = before.value(Dimension.WHEEL_RADIUS) * PLAN_SCALE;
-    double across = radius * Math.sin(Math.toRadians(steerDeg));
-    double along = radius * Math.cos(Math.toRadians(steerDeg));
-    sketch.line("frame wide", x + across, y + along, x - across, y - along);
-    load(sketch, BEFORE, x, y, wasN);
-    load(sketch, AFTER, x, y, isN);
-    sketch.label(x, y + 44, "middle", Figures.change(wasN, isN, 0, " N"));
-  }
-
-  private static void load(Sketch sketch, String look, double x, double y, double newtons) {
-    if (newtons > 0) {
-      sketch.circle(look, x, y, CIRCLE_RADIUS * Math.sqrt(newtons / CIRCLE_N));
-    }
-  }
-
   /** What the dashes mean, and a bar of so many millimetres. */
   private static void key(Sketch sketch, double y, int barMm, double scale) {
     sketch
@@ -199,6 +129,10 @@ final class KartViews {
   }
 
   private String angles(Dimension dimension) {
+    double by = after.value(dimension) - before.value(dimension);
+    if (before.isTypical(dimension)) {
+      return by == 0 ? "stays" : "changes by " + Degrees.of(by).signed();
+    }
     String from = Degrees.of(before.value(dimension)).signed();
     String to = Degrees.of(after.value(dimension)).signed();
     return from.equals(to) ? "stays at " + from : "goes from " + from + " to " + to;

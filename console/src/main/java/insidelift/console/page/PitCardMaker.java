@@ -173,8 +173,9 @@ public final class PitCardMaker {
   private static List<Picture> pictures(ChangeEffect effect) {
     KartViews views = new KartViews(effect);
     ChangeCurves curves = ChangeCurves.of(effect);
-    List<Picture> pictures = new ArrayList<>(List.of(views.front(), views.side(), views.plan()));
-    pictures.add(CurvePlots.insideRear(curves));
+    List<Picture> pictures = new ArrayList<>(List.of(views.front(), views.side()));
+    pictures.add(CurvePlots.liftOverBraking(curves));
+    pictures.add(CurvePlots.liftOverSteer(curves));
     pictures.add(CurvePlots.lean(curves));
     return pictures;
   }

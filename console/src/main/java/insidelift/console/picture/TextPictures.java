@@ -1,17 +1,16 @@
 package insidelift.console.picture;
 
+import insidelift.engine.geometry.Band;
 import insidelift.engine.geometry.ChangeCurves;
 import insidelift.engine.geometry.ChangeCurves.Lean;
+import insidelift.engine.geometry.ChangeCurves.Lift;
 import insidelift.engine.geometry.ChangeEffect;
-import insidelift.engine.geometry.CornerChange;
-import insidelift.engine.geometry.WheelLoads;
 import insidelift.engine.proof.Proof;
 import insidelift.engine.units.KnownUnit;
 import insidelift.shared.situation.EdgeTemperatures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 
 /** The pictures, each drawn from the numbers that the engine computed or the user measured. */
@@ -24,6 +23,9 @@ public final class TextPictures {
 
   /** Every so manieth point of the sweep is drawn: 0, 5, 10 … 30 degrees. */
   private static final int DRAWN = 2;
+
+  /** The lift-off pictures end beyond where karts tip over, g. */
+  private static final double MOST_G = 2.5;
 
   private TextPictures() {}
 
@@ -54,7 +56,7 @@ public final class TextPictures {
     }
     Lean full = leans.get(leans.size() - 1);
     return new TextPicture(
-        "Steering sweep, left turn at " + Figures.fixed(curves.lateralG(), 1) + " g",
+        "Steering sweep, left turn at " + Figures.fixed(curves.corner().lateralG(), 1) + " g",
         lines,
         "Steered from straight ahead to "
             + Figures.fixed(full.steerDeg(), 0)
@@ -75,75 +77,88 @@ public final class TextPictures {
                 : "."));
   }
 
-  /** What stands on the four wheels in the slow corner. */
-  public static TextPicture loads(ChangeEffect effect) {
-    CornerChange change = effect.corners().get(0);
-    boolean changed = changed(effect);
-    List<String> lines = new ArrayList<>();
-    List<String> words = new ArrayList<>();
-    double most = 100 * Math.ceil(most(change) / 100);
-    lines.add(" ".repeat(14) + ends(BAR, "0", "load, N", Figures.fixed(most, 0)));
-    wheel(lines, words, change, "front inner", WheelLoads::frontInnerN, most, changed);
-    wheel(lines, words, change, "front outer", WheelLoads::frontOuterN, most, changed);
-    wheel(lines, words, change, "rear inner", WheelLoads::rearInnerN, most, changed);
-    wheel(lines, words, change, "rear outer", WheelLoads::rearOuterN, most, changed);
-    if (changed) {
-      lines.add(BEFORE + " before   " + AFTER + " after the change");
-    }
-    return new TextPicture(
-        "Wheel loads in a %s, %s° of steer at %s g"
-            .formatted(
-                change.corner().name(),
-                Figures.fixed(change.corner().steerDeg(), 0),
-                Figures.fixed(change.corner().lateralG(), 1)),
-        lines,
-        "In a left turn " + String.join(", ", words) + ".");
+  /** Where the inside rear lifts, the harder the kart brakes. */
+  public static TextPicture liftOverBraking(ChangeEffect effect) {
+    ChangeCurves curves = ChangeCurves.of(effect);
+    return lifts(
+        "Braking and the inside rear, at "
+            + Figures.fixed(curves.corner().steerDeg(), 0)
+            + "° of steer",
+        "brake g",
+        " g of braking",
+        1,
+        1,
+        curves.overBraking(),
+        changed(effect));
   }
 
-  private static double most(CornerChange change) {
-    return DoubleStream.of(
-            change.before().loads().frontOuterN(),
-            change.after().loads().frontOuterN(),
-            change.before().loads().rearOuterN(),
-            change.after().loads().rearOuterN(),
-            change.before().loads().frontInnerN(),
-            change.after().loads().frontInnerN(),
-            change.before().loads().rearInnerN(),
-            change.after().loads().rearInnerN())
-        .max()
-        .orElse(0);
+  /** Where the inside rear lifts, the further the kart is steered. */
+  public static TextPicture liftOverSteer(ChangeEffect effect) {
+    ChangeCurves curves = ChangeCurves.of(effect);
+    return lifts(
+        "Steer and the inside rear, slowing by "
+            + Figures.fixed(-curves.corner().longitudinalG(), 1)
+            + " g",
+        "steer °",
+        "° of steer",
+        0,
+        DRAWN,
+        curves.overSteer(),
+        changed(effect));
   }
 
-  private static void wheel(
-      List<String> lines,
-      List<String> words,
-      CornerChange change,
-      String name,
-      ToDoubleFunction<WheelLoads> load,
-      double most,
+  private static TextPicture lifts(
+      String title,
+      String across,
+      String unit,
+      int decimals,
+      int every,
+      List<Lift> lifts,
       boolean changed) {
-    double before = load.applyAsDouble(change.before().loads());
-    double after = load.applyAsDouble(change.after().loads());
-    if (changed) {
-      lines.add(bar(name, before, BEFORE, most));
+    List<String> lines = new ArrayList<>();
+    lines.add(across + "  " + ends("0 g", "inside rear lifts", MOST_G + " g"));
+    for (int i = 0; i < lifts.size(); i += every) {
+      Lift lift = lifts.get(i);
+      Strip strip = new Strip(SWEEP, 0, MOST_G);
+      strip.mark(lift.before().low(), '[').mark(Math.min(MOST_G, lift.before().high()), ']');
+      if (changed) {
+        strip.mark(Math.min(MOST_G, lift.before().mid()), BEFORE);
+      }
+      strip.mark(Math.min(MOST_G, lift.after().mid()), AFTER);
+      lines.add(String.format(Locale.ROOT, "%7s |%s|", Figures.fixed(lift.at(), decimals), strip));
     }
-    lines.add(bar(changed ? "" : name, after, AFTER, most));
-    words.add(
-        "the "
-            + name
-            + " carries "
-            + Figures.fixed(after, 0)
-            + " N"
-            + (changed ? " instead of " + Figures.fixed(before, 0) : ""));
+    lines.add("[ ] nine of ten karts that fit what is known lie between, # the middle");
+    if (changed) {
+      lines.add(BEFORE + " before the change, " + AFTER + " after; * two in one place");
+    }
+    Lift first = lifts.get(0);
+    Lift last = lifts.get(lifts.size() - 1);
+    return new TextPicture(
+        title,
+        lines,
+        "With "
+            + Figures.fixed(first.at(), decimals)
+            + unit
+            + " the inside rear lifts "
+            + g(first.after())
+            + ", with "
+            + Figures.fixed(last.at(), decimals)
+            + unit
+            + " "
+            + g(last.after())
+            + ".");
   }
 
-  private static String bar(String name, double load, char filling, double most) {
-    return String.format(
-        Locale.ROOT,
-        "%-12s |%s| %4s",
-        name,
-        new Strip(BAR, 0, most).bar(load, filling),
-        Figures.fixed(load, 0));
+  private static String g(Band band) {
+    return Double.isFinite(band.mid())
+        ? "at "
+            + Figures.fixed(band.mid(), 1)
+            + " g (from "
+            + Figures.fixed(band.low(), 1)
+            + " to "
+            + (Double.isFinite(band.high()) ? Figures.fixed(band.high(), 1) : "never")
+            + ")"
+        : "not before it tips over";
   }
 
   /**
@@ -228,7 +243,7 @@ public final class TextPictures {
   }
 
   private static String signed(double degrees) {
-    String text = Figures.fixed(degrees, 1);
-    return (text.startsWith("-") || text.equals("0.0") ? text : "+" + text) + "°";
+    String text = Figures.fixed(degrees, 0);
+    return (text.startsWith("-") || text.equals("0") ? text : "+" + text) + "°";
   }
 }

@@ -6,9 +6,11 @@ import insidelift.console.AuditLines;
 import insidelift.engine.audit.CaseLibrary;
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.geometry.ChangeEffect;
+import insidelift.engine.geometry.Corner;
 import insidelift.engine.geometry.Gauge;
 import insidelift.engine.geometry.GaugeReading;
 import insidelift.engine.geometry.KartGeometry;
+import insidelift.engine.geometry.MeasuredKart;
 import insidelift.engine.geometry.Positions;
 import insidelift.engine.geometry.Prediction;
 import insidelift.engine.geometry.ToeJob;
@@ -67,11 +69,12 @@ final class GivenFiles {
   }
 
   static void kart(byte[] bytes) throws JsonProcessingException {
-    KartGeometry kart = KartGeometry.read(in(bytes), "kart.json");
-    Prediction prediction = Prediction.of(kart, List.of(), List.of(0.0, 1.5));
+    MeasuredKart measured = MeasuredKart.read(in(bytes), "kart.json");
+    KartGeometry kart = measured.kart();
+    Prediction prediction = Prediction.of(measured, List.of(), List.of(0.0, 1.5), -0.1);
     Shown.lines(prediction.lines());
     Shown.line(JSON.writeValueAsString(prediction.json()));
-    ChangeEffect effect = ChangeEffect.of(kart, 0.5, -0.5);
+    ChangeEffect effect = ChangeEffect.of(kart, 0.5, -0.5, Corner.about(null, null));
     Shown.lines(effect.table());
     Shown.lines(effect.drawing().lines());
   }

@@ -6,15 +6,22 @@ import static org.assertj.core.api.Assertions.within;
 import insidelift.console.page.Picture.Shape;
 import insidelift.engine.geometry.ChangeCurves;
 import insidelift.engine.geometry.ChangeEffect;
+import insidelift.engine.geometry.Corner;
+import insidelift.engine.geometry.Dimension;
 import insidelift.engine.geometry.KartGeometry;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** What is drawn is measured on the drawing and compared with what was asked for. */
 class KartViewsTest {
 
-  private static final ChangeEffect EFFECT = ChangeEffect.of(KartGeometry.typical(), 2, 3);
+  private static final KartGeometry KART =
+      new KartGeometry(
+          Map.of(
+              Dimension.CASTER, 12.8, Dimension.KINGPIN_INCLINATION, 6.5, Dimension.CAMBER, 0.0));
+  private static final ChangeEffect EFFECT = ChangeEffect.of(KART, 2, 3, List.of(Corner.TURN_IN));
   private static final KartViews VIEWS = new KartViews(EFFECT);
 
   /** A unit is rounded to a tenth, so over 180 units an angle is known to a twentieth degree. */
@@ -52,16 +59,6 @@ class KartViewsTest {
   }
 
   @Test
-  void the_wheelbase_and_the_tracks_have_one_scale_in_the_plan_view() {
-    double[] front = ends(VIEWS.plan(), "frame", 0);
-    double[] rear = ends(VIEWS.plan(), "frame", 1);
-    double[] spine = ends(VIEWS.plan(), "frame", 2);
-    double scale = (front[2] - front[0]) / 960;
-    assertThat((rear[2] - rear[0]) / scale).isEqualTo(1160, within(1.0));
-    assertThat((spine[3] - spine[1]) / scale).isEqualTo(1068, within(1.0));
-  }
-
-  @Test
   void the_words_carry_the_same_numbers() {
     assertThat(VIEWS.front().description())
         .isEqualTo(
@@ -70,22 +67,24 @@ class KartViewsTest {
     assertThat(VIEWS.side().description())
         .contains("Caster goes from +12.8° to +15.8°")
         .contains("by 29.5 to 36.8 mm, the trail");
-    assertThat(VIEWS.plan().description()).contains("slow corner: 20° of steer at 0.4 g");
   }
 
   @Test
   void a_lever_that_stays_is_said_to_stay() {
-    KartViews caster = new KartViews(ChangeEffect.of(KartGeometry.typical(), 0, 1));
+    KartViews caster = new KartViews(ChangeEffect.of(KART, 0, 1, List.of(Corner.TURN_IN)));
     assertThat(caster.front().description())
         .endsWith("Camber stays at 0.0°: the wheel stands as before.");
   }
 
   @Test
-  void the_plots_say_where_the_inside_rear_lifts_and_start_at_the_computed_load() {
+  void the_plots_say_where_the_inside_rear_lifts_with_its_band() {
     ChangeCurves curves = ChangeCurves.of(EFFECT);
-    assertThat(CurvePlots.insideRear(curves).description())
-        .contains("before, at 1.33 g; after, at ")
-        .contains("at 20° of steer");
-    assertThat(CurvePlots.lean(curves).description()).contains("at 0.4 g. At 30° of steer");
+    assertThat(CurvePlots.liftOverBraking(curves).description())
+        .contains("at 12° of steer, against braking")
+        .containsPattern("with 0\\.9 g of braking 0\\.\\d g \\(from 0\\.\\d g to \\d\\.\\d g\\)");
+    assertThat(CurvePlots.liftOverSteer(curves).description())
+        .contains("slowing by 0.6 g, against the angle of steer")
+        .containsPattern("with 30° of steer 0\\.\\d g");
+    assertThat(CurvePlots.lean(curves).description()).contains("at 0.9 g. At 30° of steer");
   }
 }

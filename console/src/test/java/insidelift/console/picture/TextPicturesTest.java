@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import insidelift.engine.geometry.ChangeEffect;
+import insidelift.engine.geometry.Corner;
+import insidelift.engine.geometry.CornerState;
 import insidelift.engine.geometry.KartGeometry;
 import insidelift.engine.proof.Feel;
 import insidelift.engine.proof.LapTimes;
@@ -16,8 +18,10 @@ import org.junit.jupiter.api.Test;
 
 class TextPicturesTest {
 
-  private static final ChangeEffect CHANGE = ChangeEffect.of(KartGeometry.typical(), 1, 0);
-  private static final ChangeEffect NONE = ChangeEffect.of(KartGeometry.typical(), 0, 0);
+  private static final ChangeEffect CHANGE =
+      ChangeEffect.of(KartGeometry.typical(), 1, 0, List.of(Corner.TURN_IN));
+  private static final ChangeEffect NONE =
+      ChangeEffect.of(KartGeometry.typical(), 0, 0, List.of(Corner.TURN_IN));
   private static final EdgeTemperatures LEFT = new EdgeTemperatures(61.5, 66, 72.5);
   private static final EdgeTemperatures RIGHT = new EdgeTemperatures(60, 64.5, 70);
 
@@ -25,8 +29,8 @@ class TextPicturesTest {
     return List.of(
         TextPictures.sweep(CHANGE),
         TextPictures.sweep(NONE),
-        TextPictures.loads(CHANGE),
-        TextPictures.loads(NONE),
+        TextPictures.liftOverBraking(CHANGE),
+        TextPictures.liftOverSteer(NONE),
         TextPictures.faces(LEFT, RIGHT, KnownUnit.CELSIUS),
         TextPictures.laps(
             Proof.of(
@@ -60,14 +64,19 @@ class TextPicturesTest {
     double perColumn = (highest - least) / 65;
 
     assertThat(full).startsWith("     30 |");
-    assertThat(least + (full.indexOf('I') - 9) * perColumn).isEqualTo(7.3, within(perColumn));
-    assertThat(least + (full.indexOf('O') - 9) * perColumn).isEqualTo(-3.9, within(perColumn));
-    assertThat(least + (full.indexOf('i') - 9) * perColumn).isEqualTo(6.4, within(perColumn));
+    CornerState is = CornerState.of(CHANGE.after(), 30, 0.9, -0.6);
+    CornerState was = CornerState.of(CHANGE.before(), 30, 0.9, -0.6);
+    assertThat(least + (full.indexOf('I') - 9) * perColumn)
+        .isEqualTo(is.innerLeanDeg(), within(perColumn));
+    assertThat(least + (full.indexOf('O') - 9) * perColumn)
+        .isEqualTo(is.outerLeanDeg(), within(perColumn));
+    assertThat(least + (full.indexOf('i') - 9) * perColumn)
+        .isEqualTo(was.innerLeanDeg(), within(perColumn));
     assertThat(sweep.sentence())
-        .isEqualTo(
-            "Steered from straight ahead to 30°, the inner front wheel goes from +1.0° to +7.3° of"
-                + " lean and the outer from +1.0° to -3.9°; before the change they ended at +6.4°"
-                + " and -4.7°.");
+        .matches(
+            "Steered from straight ahead to 30°, the inner front wheel goes from \\+?[01]° to"
+                + " \\+\\d° of lean and the outer from \\+?[01]° to -\\d°; before the change they"
+                + " ended at \\+\\d° and -\\d°\\.");
   }
 
   @Test
@@ -75,19 +84,20 @@ class TextPicturesTest {
     assertThat(String.join("\n", TextPictures.sweep(NONE).lines()))
         .doesNotContain("small letters")
         .doesNotContain("o |");
-    assertThat(TextPictures.loads(NONE).lines()).hasSize(5).noneMatch(l -> l.contains(":"));
-    assertThat(TextPictures.loads(NONE).sentence()).doesNotContain("instead");
+    assertThat(TextPictures.liftOverSteer(NONE).lines()).noneMatch(l -> l.contains(":"));
   }
 
   @Test
-  void a_bar_is_as_long_as_its_load() {
-    List<String> lines = TextPictures.loads(CHANGE).lines();
-    assertThat(lines.get(0)).endsWith("600");
-    for (String line : lines.subList(1, 9)) {
-      long cells = line.chars().filter(c -> c == '#' || c == ':').count();
-      double load = Double.parseDouble(line.substring(line.lastIndexOf(' ') + 1));
-      assertThat((cells - 1) * 600 / 51.0).as(line).isEqualTo(load, within(600 / 51.0));
-    }
+  void the_lift_off_stands_between_its_bounds_and_moves_with_the_change() {
+    TextPicture braking = TextPictures.liftOverBraking(CHANGE);
+
+    assertThat(braking.lines().subList(1, 11))
+        .allSatisfy(line -> assertThat(line).matches(" +0\\.\\d \\|[^#*]*\\[.*[#*].*\\].*\\|"));
+    assertThat(braking.sentence())
+        .matches(
+            "With 0\\.0 g of braking the inside rear lifts at 1\\.\\d g .*, with 0\\.9 g of braking at"
+                + " 0\\.\\d g .*\\.");
+    assertThat(TextPictures.liftOverSteer(CHANGE).lines().get(7)).startsWith("     30 |");
   }
 
   @Test

@@ -44,7 +44,7 @@ public class ToolsBenchmark {
   /** Wheels and loads over the usual steers at three lateral accelerations. */
   @Benchmark
   public Prediction predict() {
-    return Prediction.of(kart, List.of(), List.of(0.0, 1.0, 1.5));
+    return Prediction.of(kart, List.of(), List.of(0.0, 1.0, 1.5), -0.1);
   }
 
   /** Whether the second run was quicker than the first. */

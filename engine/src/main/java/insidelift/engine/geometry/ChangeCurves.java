@@ -1,45 +1,38 @@
 package insidelift.engine.geometry;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /**
- * A change as two curves: the load on the inside rear wheel as the kart corners harder, and the
- * lean of both front wheels to the ground as it steers. Each is computed for the kart as it is and
- * as changed, in a left turn.
+ * A change as curves, for the kart as it is and as changed, in a left turn: where the inside rear
+ * lifts as the kart brakes harder and as it is steered further, over the karts that fit what is
+ * known, and the lean of both front wheels to the ground as it steers.
  *
- * @param steerDeg the steer at which the loads are computed, degrees
- * @param lateralG the lateral acceleration at which the leans are computed, g
- * @param loads the load, by rising lateral acceleration
+ * @param corner the corner whose steer, slowing and lateral acceleration hold where they are not
+ *     what is varied
+ * @param overBraking lift-off by harder braking, g
+ * @param overSteer lift-off by further steer, degrees
  * @param leans the leans, by rising steer
- * @param liftOffBefore lateral acceleration, g, at which the inside rear leaves the ground at that
- *     steer; empty if it never does
- * @param liftOffAfter the same after the change
  */
 public record ChangeCurves(
-    double steerDeg,
-    double lateralG,
-    List<Load> loads,
-    List<Lean> leans,
-    OptionalDouble liftOffBefore,
-    OptionalDouble liftOffAfter) {
+    Corner corner, List<Lift> overBraking, List<Lift> overSteer, List<Lean> leans) {
 
   /** Degrees from one lean to the next: 0 to 30, straight ahead to a hairpin. */
   private static final double STEER_STEP_DEG = 2.5;
 
   private static final int STEERS = 13;
-  private static final int LOADS = 25;
+  private static final double BRAKING_STEP_G = 0.1;
+  private static final int BRAKINGS = 10;
 
   /**
-   * The load on the inside rear wheel.
+   * Where the inside rear leaves the ground.
    *
-   * @param lateralG lateral acceleration, g
-   * @param beforeN load of the kart as it is, N; 0 when the wheel is off the ground
-   * @param afterN load of the kart as changed, N
+   * @param at braking in g, or steer in degrees
+   * @param before lateral acceleration, g, of the kart as it is
+   * @param after the same of the kart as changed
    */
-  public record Load(double lateralG, double beforeN, double afterN) {}
+  public record Lift(double at, Band before, Band after) {}
 
   /**
    * The lean of the front wheels to the ground, degrees, positive with the top outboard: into the
@@ -60,44 +53,59 @@ public record ChangeCurves(
 
   /** The curves in their order cannot be changed from outside. */
   public ChangeCurves {
-    loads = List.copyOf(loads);
+    overBraking = List.copyOf(overBraking);
+    overSteer = List.copyOf(overSteer);
     leans = List.copyOf(leans);
   }
 
-  /**
-   * The curves of a change in its first corner: the loads at that corner's steer, up to nine tenths
-   * of where the kart tips over, and the leans at that corner's lateral acceleration.
-   */
+  /** The curves of a change in its first corner. */
   public static ChangeCurves of(ChangeEffect effect) {
-    CornerChange first = effect.corners().get(0);
-    double steer = first.corner().steerDeg();
-    double lateral = first.corner().lateralG();
-    KartGeometry before = effect.before();
-    KartGeometry after = effect.after();
-    double most = Corner.hardestG(before);
-    List<Load> loads =
-        IntStream.range(0, LOADS)
-            .mapToDouble(i -> most * i / (LOADS - 1))
-            .mapToObj(g -> new Load(g, insideRear(before, steer, g), insideRear(after, steer, g)))
-            .toList();
-    List<Lean> leans =
-        DoubleStream.iterate(0, deg -> deg + STEER_STEP_DEG)
-            .limit(STEERS)
-            .mapToObj(deg -> lean(before, after, deg, lateral))
-            .toList();
+    Corner corner = effect.corners().get(0).corner();
+    PlausibleKarts plausible = PlausibleKarts.of(effect.before());
     return new ChangeCurves(
-        steer, lateral, loads, leans, first.liftOffBefore(), first.liftOffAfter());
+        corner,
+        steps(BRAKING_STEP_G, BRAKINGS)
+            .mapToObj(braking -> lift(effect, plausible, braking, corner.steerDeg(), -braking))
+            .toList(),
+        steps(STEER_STEP_DEG, STEERS)
+            .mapToObj(deg -> lift(effect, plausible, deg, deg, corner.longitudinalG()))
+            .toList(),
+        steps(STEER_STEP_DEG, STEERS).mapToObj(deg -> lean(effect, corner, deg)).toList());
   }
 
-  private static double insideRear(KartGeometry kart, double steerDeg, double lateralG) {
-    return LoadModel.loads(kart, steerDeg, lateralG).rearInnerN();
+  private static DoubleStream steps(double step, int count) {
+    return IntStream.range(0, count).mapToDouble(i -> i * step);
   }
 
-  private static Lean lean(
-      KartGeometry before, KartGeometry after, double steerDeg, double lateralG) {
-    CornerState was = CornerState.of(before, steerDeg, lateralG);
-    CornerState is = CornerState.of(after, steerDeg, lateralG);
+  private static Lift lift(
+      ChangeEffect effect,
+      PlausibleKarts plausible,
+      double at,
+      double steerDeg,
+      double longitudinalG) {
+    return new Lift(
+        at,
+        plausible.ofKarts(kart -> liftOffG(kart, steerDeg, longitudinalG)),
+        plausible.ofKarts(
+            kart ->
+                liftOffG(
+                    kart.changed(effect.camberDeg(), effect.casterDeg()),
+                    steerDeg,
+                    longitudinalG)));
+  }
+
+  private static double liftOffG(KartGeometry kart, double steerDeg, double longitudinalG) {
+    return LoadModel.liftOffG(kart, steerDeg, longitudinalG).orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private static Lean lean(ChangeEffect effect, Corner corner, double steerDeg) {
+    CornerState was = steered(effect.before(), corner, steerDeg);
+    CornerState is = steered(effect.after(), corner, steerDeg);
     return new Lean(
         steerDeg, was.innerLeanDeg(), is.innerLeanDeg(), was.outerLeanDeg(), is.outerLeanDeg());
+  }
+
+  private static CornerState steered(KartGeometry kart, Corner corner, double steerDeg) {
+    return CornerState.of(kart, steerDeg, corner.lateralG(), corner.longitudinalG());
   }
 }

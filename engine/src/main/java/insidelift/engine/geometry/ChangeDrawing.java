@@ -76,27 +76,34 @@ public record ChangeDrawing(KartGeometry before, KartGeometry after) {
               * (Math.tan(after.radians(Dimension.CAMBER))
                   - Math.tan(before.radians(Dimension.CAMBER)));
       parts.add(
-          "camber goes from "
-              + Printed.signed(before.value(Dimension.CAMBER), 2)
-              + " to "
-              + Printed.signed(after.value(Dimension.CAMBER), 2)
-              + " deg, so the top of each front wheel moves "
-              + Printed.fixed(Math.abs(moved), 1)
+          "camber "
+              + moved(Dimension.CAMBER)
+              + ", so the top of each front wheel moves about "
+              + Printed.fixed(Math.abs(moved), Told.decimals(moved))
               + " mm "
               + (moved > 0 ? "outboard" : "inboard"));
     }
     if (!sideView().isEmpty()) {
+      double longer = after.trailMm() - before.trailMm();
       parts.add(
-          "caster goes from "
-              + Printed.fixed(before.value(Dimension.CASTER), 2)
-              + " to "
-              + Printed.fixed(after.value(Dimension.CASTER), 2)
-              + " deg, so the kingpin axis meets the ground "
-              + Printed.fixed(after.trailMm(), 1)
-              + " mm ahead of the tyre instead of "
-              + Printed.fixed(before.trailMm(), 1));
+          "caster "
+              + moved(Dimension.CASTER)
+              + ", so the kingpin axis meets the ground about "
+              + Printed.fixed(Math.abs(longer), Told.decimals(longer))
+              + " mm further "
+              + (longer > 0 ? "ahead of" : "back to")
+              + " the tyre");
     }
     return parts.isEmpty() ? "Nothing moves." : "In words: " + String.join("; ", parts) + ".";
+  }
+
+  /** From where to where of an angle that was measured, else by how much. */
+  private String moved(Dimension angle) {
+    double was = before.value(angle);
+    double is = after.value(angle);
+    return before.isTypical(angle)
+        ? "moves by " + Printed.signed(is - was, 1) + " deg"
+        : "goes from " + Printed.signed(was, 1) + " to " + Printed.signed(is, 1) + " deg";
   }
 
   private void draw(

@@ -4,9 +4,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 
 /**
- * What a change of camber and caster, the same on both sides, does to one kart: before and after,
- * in a slow and in a fast corner. It informs the dispute about camber and does not decide it:
- * camber thrust is not modelled.
+ * What a change of camber and caster, the same on both sides, does to one kart in the corners that
+ * the situation is about: before and after, and in bands over the karts that fit what is known. It
+ * informs the dispute about camber and does not decide it: camber thrust is not modelled.
  *
  * @param camberDeg change of camber, degrees, positive outboard at the top
  * @param casterDeg change of caster, degrees, positive rearward at the top
@@ -29,12 +29,13 @@ public record ChangeEffect(
   }
 
   /**
-   * Judges a change in {@link Corner#SLOW} and {@link Corner#FAST}, with a typical steering arm.
+   * Judges a change in corners, with a typical steering arm.
    *
    * @throws RefusedInputException if the kart would leave the range accepted
    */
-  public static ChangeEffect of(KartGeometry kart, double camberDeg, double casterDeg) {
-    return of(kart, camberDeg, casterDeg, SteeringArm.TYPICAL, List.of(Corner.SLOW, Corner.FAST));
+  public static ChangeEffect of(
+      KartGeometry kart, double camberDeg, double casterDeg, List<Corner> corners) {
+    return of(kart, camberDeg, casterDeg, SteeringArm.TYPICAL, corners);
   }
 
   /**
@@ -50,6 +51,7 @@ public record ChangeEffect(
       SteeringArm arm,
       List<Corner> corners) {
     KartGeometry after = kart.changed(camberDeg, casterDeg);
+    PlausibleKarts plausible = PlausibleKarts.of(kart);
     return new ChangeEffect(
         camberDeg,
         casterDeg,
@@ -57,7 +59,13 @@ public record ChangeEffect(
         after,
         arm,
         corners.stream()
-            .map(corner -> CornerChange.of(corner.takenBy(kart), kart, after))
+            .map(
+                corner ->
+                    CornerChange.of(
+                        corner.takenBy(kart),
+                        kart,
+                        after,
+                        ChangeBands.of(corner, plausible, camberDeg, casterDeg)))
             .toList());
   }
 

@@ -23,9 +23,11 @@ final class ChangeEffectJson {
       ObjectNode node = corners.addObject();
       node.put("name", change.corner().name())
           .put("steerDeg", change.corner().steerDeg())
-          .put("lateralG", change.corner().lateralG());
+          .put("lateralG", change.corner().lateralG())
+          .put("longitudinalG", change.corner().longitudinalG());
       state(node.putObject("before"), change.before(), change.liftOffBefore());
       state(node.putObject("after"), change.after(), change.liftOffAfter());
+      change.bands().put(node.putObject("change"));
     }
     root.put("sentence", effect.sentence());
     return root;

@@ -3,11 +3,12 @@ package insidelift.engine.geometry;
 import insidelift.shared.Degrees;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 
-/** A change's effect in words: one small table and one plain sentence. */
+/**
+ * A change's effect in words: one small table of differences and one plain sentence, with one digit
+ * and the band of each. What does not change is not printed.
+ */
 final class ChangeEffectText {
 
   private static final int LABEL = 32;
@@ -20,85 +21,47 @@ final class ChangeEffectText {
 
   static List<String> table(ChangeEffect effect) {
     List<String> lines = new ArrayList<>();
-    StringBuilder heading = new StringBuilder(Printed.left("before -> after", LABEL));
+    StringBuilder heading =
+        new StringBuilder(Printed.left("changes by (nine of ten karts)", LABEL));
     for (CornerChange change : effect.corners()) {
-      Corner corner = change.corner();
-      heading.append(
-          Printed.right(
-              corner.name().replace(" corner", "")
-                  + " "
-                  + Printed.fixed(corner.steerDeg(), 0)
-                  + "°, "
-                  + Printed.fixed(corner.lateralG(), 1)
-                  + " g",
-              CELL));
+      heading.append(Printed.right(change.corner().name(), CELL));
     }
     lines.add(heading.toString());
-    row(lines, effect, "inner front, lean to ground ° *", signed(CornerState::innerLeanDeg));
-    row(lines, effect, "outer front, lean to ground ° *", signed(CornerState::outerLeanDeg));
-    row(lines, effect, "inner front, load N", whole(s -> s.loads().frontInnerN()));
-    row(lines, effect, "outer front, load N", whole(s -> s.loads().frontOuterN()));
-    row(lines, effect, "inside rear, load N", whole(s -> s.loads().rearInnerN()));
-    row(lines, effect, "inside rear, lift mm", tenths(s -> s.loads().rearInnerLiftMm()));
-    cells(lines, effect, "inside rear lifts at, g", ChangeEffectText::liftOff);
-    row(lines, effect, "moment at the kingpins N·m", tenths(s -> s.effort().totalNm()));
+    row(lines, effect, "inside rear, % of standing load", ChangeBands::rearInnerPercent);
+    row(lines, effect, "inside rear lifts, g", ChangeBands::liftOffG);
+    row(lines, effect, "inner front, lean to ground ° *", ChangeBands::innerLeanDeg);
+    row(lines, effect, "outer front, lean to ground ° *", ChangeBands::outerLeanDeg);
+    row(lines, effect, "moment at the kingpins N·m", ChangeBands::effortNm);
+    if (lines.size() == 1) {
+      return List.of();
+    }
     lines.addAll(Printed.wrapped(still(effect), "  "));
     lines.add("* + top outboard: into the turn for the inner wheel, out of it for the outer.");
     return List.copyOf(lines);
   }
 
-  private static Function<CornerState, String> signed(ToDoubleFunction<CornerState> quantity) {
-    return state -> Printed.signed(quantity.applyAsDouble(state), 2);
-  }
-
-  private static Function<CornerState, String> whole(ToDoubleFunction<CornerState> quantity) {
-    return state -> Printed.fixed(quantity.applyAsDouble(state), 0);
-  }
-
-  private static Function<CornerState, String> tenths(ToDoubleFunction<CornerState> quantity) {
-    return state -> Printed.fixed(quantity.applyAsDouble(state), 1);
-  }
-
   private static void row(
-      List<String> lines,
-      ChangeEffect effect,
-      String label,
-      Function<CornerState, String> quantity) {
-    cells(
-        lines,
-        effect,
-        label,
-        change -> quantity.apply(change.before()) + " -> " + quantity.apply(change.after()));
-  }
-
-  private static void cells(
-      List<String> lines,
-      ChangeEffect effect,
-      String label,
-      Function<CornerChange, String> content) {
-    StringBuilder line = new StringBuilder(Printed.left(label, LABEL));
-    effect.corners().forEach(change -> line.append(Printed.right(content.apply(change), CELL)));
-    lines.add(line.toString());
-  }
-
-  private static String liftOff(CornerChange change) {
-    return liftOff(change.liftOffBefore()) + " -> " + liftOff(change.liftOffAfter());
-  }
-
-  private static String liftOff(OptionalDouble g) {
-    return g.isPresent() ? Printed.fixed(g.getAsDouble(), 2) : "never";
+      List<String> lines, ChangeEffect effect, String label, Function<ChangeBands, Band> quantity) {
+    List<String> cells =
+        effect.corners().stream()
+            .map(change -> Told.difference(quantity.apply(change.bands())))
+            .toList();
+    if (!cells.stream().allMatch(String::isEmpty)) {
+      StringBuilder line = new StringBuilder(Printed.left(label, LABEL));
+      cells.forEach(cell -> line.append(Printed.right(cell.isEmpty() ? "0" : cell, CELL)));
+      lines.add(line.toString());
+    }
   }
 
   private static String still(ChangeEffect effect) {
-    return "Trail "
-        + Printed.fixed(effect.before().trailMm(), 1)
-        + " -> "
-        + Printed.fixed(effect.after().trailMm(), 1)
-        + " mm; wheelbase "
-        + Printed.signed(effect.wheelbaseChangeMm(), 1)
-        + " mm; "
-        + toe(effect)
-        + ".";
+    List<String> parts = new ArrayList<>();
+    if (effect.casterDeg() != 0) {
+      parts.add("the trail " + longer(effect.trailChangeMm()));
+      parts.add("the wheelbase " + longer(effect.wheelbaseChangeMm()));
+    }
+    parts.add(toe(effect));
+    String all = String.join("; ", parts);
+    return Character.toUpperCase(all.charAt(0)) + all.substring(1) + ".";
   }
 
   private static String toe(ChangeEffect effect) {
@@ -108,8 +71,8 @@ final class ChangeEffectText {
     }
     return "toe moves "
         + (out > 0 ? "out" : "in")
-        + " by "
-        + Printed.fixed(Math.abs(out), 1)
+        + " by about "
+        + Printed.exact(Math.max(0.5, Math.round(2 * Math.abs(out)) / 2.0))
         + " mm, both wheels together over a "
         + Printed.exact(effect.arm().discMm())
         + " mm disc: reset it";
@@ -118,10 +81,11 @@ final class ChangeEffectText {
   static String sentence(ChangeEffect effect) {
     List<String> parts = new ArrayList<>();
     CornerChange change = effect.corners().get(0);
-    String where = "in a " + change.corner().name() + " ";
+    String where = "at " + change.corner().name() + " ";
     if (effect.casterDeg() != 0) {
-      parts.add(where + insideRear(change));
-      parts.add("the steering gets " + effort(change));
+      parts.add(where.replace("at wet", "in a wet") + insideRear(change.bands()));
+      parts.add(
+          "the steering gets " + (change.bands().effortNm().mid() >= 0 ? "heavier" : "lighter"));
       parts.add(
           "the trail "
               + longer(effect.trailChangeMm())
@@ -130,11 +94,11 @@ final class ChangeEffectText {
     }
     if (effect.camberDeg() != 0) {
       parts.add(
-          (effect.casterDeg() == 0 ? where : "")
+          (effect.casterDeg() == 0 ? where.replace("at wet", "in a wet") : "")
               + "the outer front leans "
-              + intoTurn(-change.after().outerLeanDeg(), -change.before().outerLeanDeg())
-              + " and the inner "
-              + intoTurn(change.after().innerLeanDeg(), change.before().innerLeanDeg()));
+              + intoTurn(-change.bands().outerLeanDeg().mid())
+              + " into the turn and the inner "
+              + intoTurn(change.bands().innerLeanDeg().mid()));
       parts.add(toe(effect));
     }
     if (parts.isEmpty()) {
@@ -155,42 +119,43 @@ final class ChangeEffectText {
     return String.join(" and ", levers);
   }
 
-  private static String insideRear(CornerChange change) {
-    double before = change.before().loads().rearInnerN();
-    double after = change.after().loads().rearInnerN();
-    if (before == 0 && after == 0) {
-      return "the inside rear is "
-          + Printed.fixed(change.after().loads().rearInnerLiftMm(), 1)
-          + " mm off the ground instead of "
-          + Printed.fixed(change.before().loads().rearInnerLiftMm(), 1);
-    }
+  private static String insideRear(ChangeBands bands) {
+    Band percent = bands.rearInnerPercent();
+    Band lift = bands.liftOffG();
     String load =
-        "the inside rear carries "
-            + Printed.fixed(after, 0)
-            + " N instead of "
-            + Printed.fixed(before, 0);
-    return change.liftOffBefore().isPresent() && change.liftOffAfter().isPresent()
+        Told.difference(percent).isEmpty()
+            ? "the inside rear carries as much as before"
+            : "the inside rear gets "
+                + (percent.mid() < 0 ? "lighter by " : "heavier by ")
+                + size(percent, " % of what it carries standing");
+    return Told.difference(lift).isEmpty()
         ? load
-            + " and lifts at "
-            + liftOff(change.liftOffAfter())
-            + " g instead of "
-            + liftOff(change.liftOffBefore())
-        : load;
+        : load + " and lifts " + size(lift, lift.mid() < 0 ? " g earlier" : " g later");
   }
 
-  private static String effort(CornerChange change) {
-    double by = change.effortChangeNm();
-    return (by >= 0 ? "heavier" : "lighter")
-        + " by "
-        + Printed.fixed(Math.abs(by), 1)
-        + " N·m at the kingpins";
+  /** One digit of the size, and its band. */
+  private static String size(Band band, String unit) {
+    int decimals = Told.decimals(band.mid());
+    int sign = band.mid() < 0 ? -1 : 1;
+    double least = sign < 0 ? -band.high() : band.low();
+    double most = sign < 0 ? -band.low() : band.high();
+    return Printed.fixed(sign * band.mid(), decimals)
+        + unit
+        + " ("
+        + Printed.fixed(least, decimals)
+        + " to "
+        + Printed.fixed(most, decimals)
+        + ")";
   }
 
   private static String longer(double mm) {
-    return "gets " + Printed.fixed(Math.abs(mm), 1) + " mm " + (mm >= 0 ? "longer" : "shorter");
+    return "gets about "
+        + Printed.fixed(Math.abs(mm), Told.decimals(mm))
+        + " mm "
+        + (mm >= 0 ? "longer" : "shorter");
   }
 
-  private static String intoTurn(double after, double before) {
-    return Printed.fixed(after, 2) + "° into the turn instead of " + Printed.fixed(before, 2) + "°";
+  private static String intoTurn(double byDeg) {
+    return Printed.fixed(Math.abs(byDeg), 1) + "° " + (byDeg >= 0 ? "more" : "less");
   }
 }

@@ -1,33 +1,61 @@
 package insidelift.engine.geometry;
 
+import java.util.List;
+
 /**
- * A corner to judge a change in.
+ * A corner to judge a change in: turned to the left, with the accelerations that a logger shows.
  *
  * @param name what to call it
  * @param steerDeg rotation about the kingpins, degrees, 0 to 45
  * @param lateralG lateral acceleration, g
+ * @param longitudinalG longitudinal acceleration, g, negative when slowing
  */
-public record Corner(String name, double steerDeg, double lateralG) {
+public record Corner(String name, double steerDeg, double lateralG, double longitudinalG) {
 
   /**
-   * 20° at 0.4 g: close to the middle one of the published rows that the typical kart is calibrated
-   * on. Typical, provisional.
+   * Turning in while still slowing. Accelerations: one published log of a kart (7.5 to 14 m, 0.7 to
+   * 1.2 g with 0.55 g of braking). Steer: wheelbase over radius gives 4 to 8°, the rest is slip and
+   * the locked axle (derived, in part from memory). Provisional.
    */
-  public static final Corner SLOW = new Corner("slow corner", 20, 0.4);
+  public static final Corner TURN_IN = new Corner("turn-in on the brake", 12, 0.9, -0.6);
 
-  /** 8° at 1.2 g. Typical, provisional. */
-  public static final Corner FAST = new Corner("fast corner", 8, 1.2);
+  /** The middle of a dry corner: the same log; the slowing is the drag of the steered tyres. */
+  public static final Corner APEX = new Corner("apex", 8, 1.3, -0.1);
+
+  /** A corner in the wet. From memory, provisional. */
+  public static final Corner WET = new Corner("wet corner", 15, 0.6, -0.2);
+
+  /**
+   * The corners that a situation is about.
+   *
+   * @param water how wet the track is, as answered; null if not known
+   * @param phase which part of the corner hurts most, as answered; null if not known
+   */
+  public static List<Corner> about(String water, String phase) {
+    if (water != null && !water.equals("dry")) {
+      return List.of(WET);
+    }
+    if (phase == null) {
+      return List.of(TURN_IN, APEX);
+    }
+    return List.of(phase.equals("turn-in") ? TURN_IN : APEX);
+  }
 
   /** No kart is judged nearer to tipping over than this. */
   private static final double OF_TIPPING = 0.9;
 
   /** The same corner, taken no faster than nine tenths of where this kart tips over. */
   Corner takenBy(KartGeometry kart) {
-    return new Corner(name, steerDeg, Math.min(lateralG, hardestG(kart)));
+    return new Corner(
+        name, steerDeg, Math.min(lateralG, hardestG(kart, longitudinalG)), longitudinalG);
   }
 
   /** The lateral acceleration, g, beyond which this kart is not judged. */
-  static double hardestG(KartGeometry kart) {
-    return OF_TIPPING * kart.tipsOverAtG();
+  static double hardestG(KartGeometry kart, double longitudinalG) {
+    return OF_TIPPING * kart.tipsOverAtG(longitudinalG);
+  }
+
+  CornerState state(KartGeometry kart) {
+    return CornerState.of(kart, steerDeg, lateralG, longitudinalG);
   }
 }

@@ -11,25 +11,24 @@ import java.util.OptionalDouble;
  * @param liftOffBefore lateral acceleration, g, at which the inside rear leaves the ground at this
  *     steer; empty if it never does
  * @param liftOffAfter the same after the change
+ * @param bands the differences over the plausible karts
  */
 public record CornerChange(
     Corner corner,
     CornerState before,
     CornerState after,
     OptionalDouble liftOffBefore,
-    OptionalDouble liftOffAfter) {
+    OptionalDouble liftOffAfter,
+    ChangeBands bands) {
 
-  static CornerChange of(Corner corner, KartGeometry before, KartGeometry after) {
+  static CornerChange of(
+      Corner corner, KartGeometry before, KartGeometry after, ChangeBands bands) {
     return new CornerChange(
         corner,
-        CornerState.of(before, corner.steerDeg(), corner.lateralG()),
-        CornerState.of(after, corner.steerDeg(), corner.lateralG()),
-        LoadModel.liftOffG(before, corner.steerDeg()),
-        LoadModel.liftOffG(after, corner.steerDeg()));
-  }
-
-  /** How much more moment the hands must hold, N·m. */
-  public double effortChangeNm() {
-    return after.effort().totalNm() - before.effort().totalNm();
+        corner.state(before),
+        corner.state(after),
+        LoadModel.liftOffG(before, corner.steerDeg(), corner.longitudinalG()),
+        LoadModel.liftOffG(after, corner.steerDeg(), corner.longitudinalG()),
+        bands);
   }
 }

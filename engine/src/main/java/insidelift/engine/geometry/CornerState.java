@@ -1,8 +1,8 @@
 package insidelift.engine.geometry;
 
 /**
- * A kart in one steady left turn: what stands on the wheels, how the front wheels lean to the
- * ground and what the hands must hold.
+ * A kart in one left turn: what stands on the wheels, how the front wheels lean to the ground and
+ * what the hands must hold.
  *
  * @param loads the four wheel loads
  * @param innerLeanDeg camber of the inner front wheel to the ground, degrees, with the roll of the
@@ -14,13 +14,14 @@ public record CornerState(
     WheelLoads loads, double innerLeanDeg, double outerLeanDeg, SteeringEffort effort) {
 
   /**
-   * The corner at one steer and lateral acceleration.
+   * The corner at one steer and acceleration.
    *
-   * @throws RefusedInputException if steer or lateral acceleration is outside its range, or the
-   *     kart tips over
+   * @throws RefusedInputException if steer or acceleration is outside its range, or the kart tips
+   *     over
    */
-  public static CornerState of(KartGeometry kart, double steerDeg, double lateralG) {
-    WheelLoads loads = LoadModel.loads(kart, steerDeg, lateralG);
+  public static CornerState of(
+      KartGeometry kart, double steerDeg, double lateralG, double longitudinalG) {
+    WheelLoads loads = LoadModel.loads(kart, steerDeg, lateralG, longitudinalG);
     return new CornerState(
         loads,
         FrontWheel.inner(kart).groundCamberDeg(steerDeg, loads.frontRollDeg()),

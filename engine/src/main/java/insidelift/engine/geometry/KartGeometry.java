@@ -8,12 +8,13 @@ import java.util.EnumMap;
 import java.util.Map;
 
 /**
- * A kart's measures: those that the user gave, and for the others the typical ones of {@link
- * Dimension}.
+ * A kart's measures: those that the user gave, and for the others the typical ones of a kart of its
+ * {@link KartSize}.
  *
  * @param given the measures given, each in the unit of its key
+ * @param assumed what stands for those that were not given, every measure, in the unit of its key
  */
-public record KartGeometry(Map<Dimension, Double> given) {
+public record KartGeometry(Map<Dimension, Double> given, Map<Dimension, Double> assumed) {
 
   private static final String PLACE = "geometry";
   private static final double LEAST_TRACK_SHARE = 2.0 / 3.0;
@@ -23,28 +24,55 @@ public record KartGeometry(Map<Dimension, Double> given) {
    *     below two thirds of the wheelbase
    */
   public KartGeometry {
-    EnumMap<Dimension, Double> copy = new EnumMap<>(Dimension.class);
-    copy.putAll(given);
-    given = Collections.unmodifiableMap(copy);
+    given = copy(given);
+    assumed = copy(assumed);
+    double wheelbase = value(given, assumed, Dimension.WHEELBASE);
     for (Map.Entry<Dimension, Double> entry : given.entrySet()) {
-      Dimension dimension = entry.getKey();
+      check(entry.getKey(), entry.getValue(), wheelbase);
+    }
+  }
+
+  /** A complaint is worded only when there is one: thousands of plausible karts have none. */
+  private static void check(Dimension dimension, double value, double wheelbaseMm) {
+    double least = least(dimension, wheelbaseMm);
+    if (!(value >= least && value <= dimension.most())) {
       Range.check(
           PLACE + "." + dimension.key(),
-          entry.getValue(),
-          least(given, dimension),
+          value,
+          least,
           dimension.most(),
           (dimension.unit() + " (" + dimension.rangeSource() + ")").strip());
     }
   }
 
-  /** The tracks' lower limit is a share of this kart's own wheelbase, which is checked before. */
-  private static double least(Map<Dimension, Double> given, Dimension dimension) {
-    boolean track = dimension == Dimension.FRONT_TRACK || dimension == Dimension.REAR_TRACK;
-    return track ? LEAST_TRACK_SHARE * valueIn(given, Dimension.WHEELBASE) : dimension.least();
+  /**
+   * A kart of which some measures are known.
+   *
+   * @throws RefusedInputException as above
+   */
+  public KartGeometry(Map<Dimension, Double> given) {
+    this(given, KartSize.of(given).typical(given));
   }
 
-  private static double valueIn(Map<Dimension, Double> given, Dimension dimension) {
-    return given.getOrDefault(dimension, dimension.typical());
+  private static Map<Dimension, Double> copy(Map<Dimension, Double> measures) {
+    EnumMap<Dimension, Double> copy = new EnumMap<>(Dimension.class);
+    copy.putAll(measures);
+    return Collections.unmodifiableMap(copy);
+  }
+
+  /** The tracks' lower limit is a share of this kart's own wheelbase, which is checked before. */
+  private static double least(Dimension dimension, double wheelbaseMm) {
+    boolean track = dimension == Dimension.FRONT_TRACK || dimension == Dimension.REAR_TRACK;
+    return track ? leastTrackMm(wheelbaseMm) : dimension.least();
+  }
+
+  static double leastTrackMm(double wheelbaseMm) {
+    return LEAST_TRACK_SHARE * wheelbaseMm;
+  }
+
+  private static double value(
+      Map<Dimension, Double> given, Map<Dimension, Double> assumed, Dimension dimension) {
+    return given.containsKey(dimension) ? given.get(dimension) : assumed.get(dimension);
   }
 
   /** The kart with nothing given: the typical one throughout. */
@@ -102,7 +130,7 @@ public record KartGeometry(Map<Dimension, Double> given) {
 
   /** The measure, in the unit of its key: as given, or typical. */
   public double value(Dimension dimension) {
-    return valueIn(given, dimension);
+    return value(given, assumed, dimension);
   }
 
   /** Whether the measure is the typical one because none was given. */
@@ -111,7 +139,7 @@ public record KartGeometry(Map<Dimension, Double> given) {
   }
 
   /**
-   * The same kart with one measure replaced.
+   * The same kart with one measure replaced; no other moves with it.
    *
    * @throws RefusedInputException if the new measure is outside its range
    */
@@ -119,7 +147,7 @@ public record KartGeometry(Map<Dimension, Double> given) {
     EnumMap<Dimension, Double> changed = new EnumMap<>(Dimension.class);
     changed.putAll(given);
     changed.put(dimension, value);
-    return new KartGeometry(changed);
+    return new KartGeometry(changed, assumed);
   }
 
   /**
@@ -157,15 +185,44 @@ public record KartGeometry(Map<Dimension, Double> given) {
   }
 
   /**
-   * The lateral acceleration, in g, at which both inner wheels leave the ground: half the track at
-   * the centre of gravity over its height (statics). It depends neither on the steer nor on any
-   * stiffness.
+   * The lateral acceleration, in g, at which both inner wheels leave the ground: (F·Tf + R·Tr) /
+   * (2·W·(h + e)), half the track at the centre of gravity over its height (statics). It depends
+   * neither on the steer nor on any stiffness.
+   *
+   * @param longitudinalG longitudinal acceleration, g, negative when slowing
    */
-  public double tipsOverAtG() {
-    double share = value(Dimension.FRONT_SHARE);
-    double halfTrack =
-        (share * value(Dimension.FRONT_TRACK) + (1 - share) * value(Dimension.REAR_TRACK)) / 2;
-    return halfTrack / value(Dimension.CG_HEIGHT);
+  public double tipsOverAtG(double longitudinalG) {
+    double front = frontAxleN(longitudinalG) * value(Dimension.FRONT_TRACK);
+    double rear = (weightN() - frontAxleN(longitudinalG)) * value(Dimension.REAR_TRACK);
+    return (front + rear) / (2 * weightN() * overturnHeightMm());
+  }
+
+  /**
+   * The lateral acceleration, in g, below which the inside rear cannot leave the ground whatever
+   * the steer and the caster, since the outer front leaves first: (R·Tr − F·Tf) / (2·W·(h + e)),
+   * not below nought (statics).
+   *
+   * @param longitudinalG longitudinal acceleration, g, negative when slowing
+   */
+  public double leastLiftG(double longitudinalG) {
+    double front = frontAxleN(longitudinalG) * value(Dimension.FRONT_TRACK);
+    double rear = (weightN() - frontAxleN(longitudinalG)) * value(Dimension.REAR_TRACK);
+    return Math.max(0, (rear - front) / (2 * weightN() * overturnHeightMm()));
+  }
+
+  double weightN() {
+    return value(Dimension.MASS) * LoadModel.GRAVITY;
+  }
+
+  /** What the front axle carries, N: its share less what speeding up takes off it (pitch). */
+  double frontAxleN(double longitudinalG) {
+    return weightN() * value(Dimension.FRONT_SHARE)
+        - weightN() * longitudinalG * value(Dimension.CG_HEIGHT) / value(Dimension.WHEELBASE);
+  }
+
+  /** What the lateral acceleration acts on in roll, mm: h + e. */
+  double overturnHeightMm() {
+    return value(Dimension.CG_HEIGHT) + value(Dimension.OVERTURN);
   }
 
   double radians(Dimension dimension) {

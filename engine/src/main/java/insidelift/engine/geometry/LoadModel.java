@@ -3,8 +3,8 @@ package insidelift.engine.geometry;
 import java.util.OptionalDouble;
 
 /**
- * The wheel loads of a kart that corners steadily to the left, and the lateral acceleration at
- * which its inside rear wheel leaves the ground.
+ * The wheel loads of a kart that corners to the left and slows or speeds up, and the lateral
+ * acceleration at which its inside rear wheel leaves the ground.
  *
  * <p>Over the heights of the frame above its four corners the kart has a potential energy: four
  * one-sided springs (a tyre pushes and never pulls), the frame's twist spring, gravity and a
@@ -16,6 +16,10 @@ import java.util.OptionalDouble;
  * wheels stand, the loads and the twist are linear in it, which gives it; a wheel that would have
  * to pull leaves the ground and holds the moment where that wheel carries nothing (derived; checked
  * against a minimiser of the energy and against the complementary energy).
+ *
+ * <p>Slowing loads the front axle by weight · g · height ÷ wheelbase (statics). Wherever the force
+ * comes from, a brake or steered tyres, it acts at the ground, so the total counts that a logger
+ * shows.
  */
 final class LoadModel {
 
@@ -34,9 +38,12 @@ final class LoadModel {
   private static final double NEARLY_TIPPING = 1 - 1e-6;
 
   private static final double MOST_LATERAL_G = 3;
+  private static final double MOST_SLOWING_G = -1.5;
+  private static final double MOST_SPEEDING_UP_G = 1;
 
   private final double steerDeg;
   private final double lateralG;
+  private final double longitudinalG;
 
   /** N/mm, by corner. */
   final double[] stiffness;
@@ -53,19 +60,23 @@ final class LoadModel {
   /** N·mm per rad. */
   final double twistStiffness;
 
-  LoadModel(KartGeometry kart, double steerDeg, double lateralG) {
-    this.steerDeg = steerDeg;
+  LoadModel(KartGeometry kart, double steerDeg, double lateralG, double longitudinalG) {
+    this(kart, SteeredWheels.of(kart, steerDeg), lateralG, longitudinalG);
+  }
+
+  private LoadModel(
+      KartGeometry kart, SteeredWheels wheels, double lateralG, double longitudinalG) {
+    this.steerDeg = wheels.steerDeg();
     this.lateralG = lateralG;
+    this.longitudinalG = longitudinalG;
     double front = kart.value(Dimension.TYRE_STIFFNESS_FRONT);
     double rear = kart.value(Dimension.TYRE_STIFFNESS_REAR);
     stiffness = new double[] {front, front, rear, rear};
-    SteeredWheels wheels = SteeredWheels.of(kart, steerDeg);
     wheelHeight = new double[] {wheels.inner().heightMm(), wheels.outer().heightMm(), 0, 0};
 
-    double weight = kart.value(Dimension.MASS) * GRAVITY;
-    double frontHalf = weight * kart.value(Dimension.FRONT_SHARE) / 2;
-    double rearHalf = weight / 2 - frontHalf;
-    double rollMoment = weight * lateralG * kart.value(Dimension.CG_HEIGHT);
+    double frontHalf = kart.frontAxleN(longitudinalG) / 2;
+    double rearHalf = kart.weightN() / 2 - frontHalf;
+    double rollMoment = kart.weightN() * lateralG * kart.overturnHeightMm();
     double frontTrack = kart.value(Dimension.FRONT_TRACK);
     double rearTrack = kart.value(Dimension.REAR_TRACK);
     double frontRoll = rollMoment * kart.value(Dimension.ROLL_SHARE_FRONT) / frontTrack;
@@ -79,13 +90,16 @@ final class LoadModel {
   }
 
   /**
-   * The loads at one steer and lateral acceleration.
+   * The loads at one steer and acceleration.
    *
-   * @throws RefusedInputException if either is outside its range, or the kart tips over
+   * @throws RefusedInputException if one is outside its range, or the kart tips over, to the side
+   *     or fore and aft
    */
-  static WheelLoads loads(KartGeometry kart, double steerDeg, double lateralG) {
+  static WheelLoads loads(
+      KartGeometry kart, double steerDeg, double lateralG, double longitudinalG) {
     Range.check("lateral-g", lateralG, 0, MOST_LATERAL_G, "g (left turn; provisional)");
-    double tips = kart.tipsOverAtG();
+    checkLongitudinal(kart, longitudinalG);
+    double tips = kart.tipsOverAtG(longitudinalG);
     if (lateralG >= tips * NEARLY_TIPPING) {
       throw new RefusedInputException(
           "lateral-g",
@@ -94,7 +108,38 @@ final class LoadModel {
               + Printed.fixed(tips, 2)
               + " g, by its tracks, weight shares and height of the centre of gravity");
     }
-    return new LoadModel(kart, steerDeg, lateralG).asLoads();
+    return new LoadModel(kart, steerDeg, lateralG, longitudinalG).asLoads();
+  }
+
+  /** What the left rear carries standing straight with a board under the left front wheel, N. */
+  static double onBoardN(KartGeometry kart, double boardMm) {
+    LoadModel model = new LoadModel(kart, 0, 0, 0);
+    // Ground that comes up under a wheel is as good as a wheel that hangs lower.
+    model.wheelHeight[FRONT_INNER] -= boardMm;
+    return model.asLoads().rearInnerN();
+  }
+
+  /**
+   * @throws RefusedInputException if the longitudinal acceleration is outside its range, or leaves
+   *     an axle nothing to carry
+   */
+  private static void checkLongitudinal(KartGeometry kart, double longitudinalG) {
+    Range.check(
+        "longitudinal-g",
+        longitudinalG,
+        MOST_SLOWING_G,
+        MOST_SPEEDING_UP_G,
+        "g (below nought when slowing; provisional)");
+    double front = kart.frontAxleN(longitudinalG);
+    if (front <= 0 || front >= kart.weightN()) {
+      throw new RefusedInputException(
+          "longitudinal-g",
+          Printed.exact(longitudinalG)
+              + " g: the "
+              + (front <= 0 ? "front" : "rear")
+              + " axle would carry nothing, by the wheelbase, weight shares and height of the"
+              + " centre of gravity");
+    }
   }
 
   /**
@@ -102,16 +147,16 @@ final class LoadModel {
    * alone lifts it, nothing if it stands until the kart tips over.
    *
    * <p>It leaves the ground when it would carry nothing with all four wheels down, and the outer
-   * front, which unloads by the same twist, would not have left it before. What says so is linear
-   * in the lateral acceleration and falls with it, both times.
+   * front, which unloads by the same twist, would not have left it before. The first is linear in
+   * the lateral acceleration and falls with it; below the second the steer does not matter.
    */
-  static OptionalDouble liftOffG(KartGeometry kart, double steerDeg) {
-    LoadModel still = new LoadModel(kart, steerDeg, 0);
-    LoadModel atOneG = new LoadModel(kart, steerDeg, 1);
-    double carriesNothing = zero(still.withAllDown(REAR_INNER), atOneG.withAllDown(REAR_INNER));
-    double liftsFirst = zero(still.rearBeforeFront(), atOneG.rearBeforeFront());
-    double lifts = Math.max(0, Math.max(carriesNothing, liftsFirst));
-    return lifts >= kart.tipsOverAtG() * NEARLY_TIPPING
+  static OptionalDouble liftOffG(KartGeometry kart, double steerDeg, double longitudinalG) {
+    checkLongitudinal(kart, longitudinalG);
+    SteeredWheels wheels = SteeredWheels.of(kart, steerDeg);
+    double still = new LoadModel(kart, wheels, 0, longitudinalG).withAllDown(REAR_INNER);
+    double atOneG = new LoadModel(kart, wheels, 1, longitudinalG).withAllDown(REAR_INNER);
+    double lifts = Math.max(zero(still, atOneG), kart.leastLiftG(longitudinalG));
+    return lifts >= kart.tipsOverAtG(longitudinalG) * NEARLY_TIPPING
         ? OptionalDouble.empty()
         : OptionalDouble.of(lifts);
   }
@@ -124,11 +169,6 @@ final class LoadModel {
   /** What a wheel would carry if all four stood, N; negative where it would have to pull. */
   private double withAllDown(int corner) {
     return twist[corner] * (momentWithAllDown() - unloads(corner));
-  }
-
-  /** By how much more moment the inner rear lifts than the outer front, N·mm. */
-  private double rearBeforeFront() {
-    return unloads(REAR_INNER) - unloads(FRONT_OUTER);
   }
 
   /** The twisting moment at which a wheel carries nothing, N·mm. */
@@ -187,6 +227,7 @@ final class LoadModel {
     return new WheelLoads(
         steerDeg,
         lateralG,
+        longitudinalG,
         load(moment, REAR_OUTER),
         load(moment, REAR_INNER),
         load(moment, FRONT_INNER),

@@ -1,6 +1,5 @@
 package insidelift.engine.geometry;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -8,13 +7,18 @@ import java.util.Optional;
 
 /**
  * A mechanical reason that a rule may give, with a sign that can be computed: what more of a lever
- * does to a quantity. Positive camber is outboard at the top; "lean" is the camber to the ground.
+ * does to a quantity, and in which corners it may be said. It may be said of a corner only where it
+ * holds on at least {@link #LEAST_SHARE} of the karts that are plausible. Positive camber is
+ * outboard at the top; "lean" is the camber to the ground.
  */
 public enum Mechanism {
   /** More caster unloads the inside rear wheel, or lifts it further. */
   CASTER_LIFT(Lever.CASTER, -1),
-  /** More caster loads the inner front wheel; not once the inside rear is in the air. */
-  CASTER_DIAGONAL(Lever.CASTER, 1),
+  /**
+   * More caster loads the inner front wheel: only while the inside rear stands, so it may be said
+   * of the wet alone.
+   */
+  CASTER_DIAGONAL(Lever.CASTER, 1, List.of(Corner.WET)),
   /** More caster leans the outer front further into the turn, top inboard. */
   CASTER_LEAN_OUTER(Lever.CASTER, -1),
   /** More caster leans the inner front further into the turn, top outboard. */
@@ -36,15 +40,24 @@ public enum Mechanism {
   /** A wider front, hubs further out, unloads the inside rear wheel, or lifts it further. */
   WIDER_FRONT_LIFT(Lever.FRONT_WIDTH, -1);
 
+  /** A reason that fails on more karts than one in twenty is not given. */
+  public static final double LEAST_SHARE = 0.95;
+
   /** Smaller effects are arithmetic. */
   private static final double NOISE = 1e-6;
 
   private final Lever lever;
   private final int sign;
+  private final List<Corner> corners;
 
   Mechanism(Lever lever, int sign) {
+    this(lever, sign, List.of(Corner.TURN_IN, Corner.APEX, Corner.WET));
+  }
+
+  Mechanism(Lever lever, int sign, List<Corner> corners) {
     this.lever = lever;
     this.sign = sign;
+    this.corners = corners;
   }
 
   /** Its word in a note, as in {@code caster-lift}. */
@@ -57,15 +70,24 @@ public enum Mechanism {
     return Arrays.stream(values()).filter(m -> m.word().equals(word)).findFirst();
   }
 
-  /** +1 if more of the lever raises the quantity, −1 if it lowers it. */
-  public int sign() {
-    return sign;
+  /** The corners that it may be said of. */
+  public List<Corner> corners() {
+    return corners;
+  }
+
+  /** The share of plausible karts on which it holds in a corner; no effect is a failure. */
+  public double share(Corner corner) {
+    List<PlausibleKart> karts = Plausible.KARTS;
+    long holds =
+        karts.stream()
+            .filter(kart -> effect(kart.kart(), kart.takes(corner)) * sign > NOISE)
+            .count();
+    return holds / (double) karts.size();
   }
 
   /** What the lever's step does to the quantity of one kart in one corner, in its unit. */
-  double effect(KartGeometry kart, double steerDeg, double lateralG) {
-    return quantity(Situation.of(lever.more(kart), steerDeg, lateralG))
-        - quantity(Situation.of(kart, steerDeg, lateralG));
+  double effect(KartGeometry kart, Corner corner) {
+    return quantity(Situation.of(lever.more(kart), corner)) - quantity(Situation.of(kart, corner));
   }
 
   private double quantity(Situation now) {
@@ -82,17 +104,10 @@ public enum Mechanism {
     };
   }
 
-  /** Computes the claim over the whole documented range of geometries, steers and accelerations. */
-  public Agreement overDocumentedRange() {
-    List<Agreement.Trial> trials = new ArrayList<>();
-    for (KartGeometry kart : DocumentedRange.karts()) {
-      for (double steer : DocumentedRange.STEERS_DEG) {
-        for (double lateralG : DocumentedRange.LATERAL_G) {
-          trials.add(new Agreement.Trial(kart, steer, lateralG, effect(kart, steer, lateralG)));
-        }
-      }
-    }
-    return Agreement.of(trials, sign, NOISE);
+  private static final class Plausible {
+    /** More than the usual table, since a share near its limit is to be told apart. */
+    static final List<PlausibleKart> KARTS =
+        PlausibleKarts.of(KartGeometry.typical(), 2048).karts();
   }
 
   /** What is moved, by a step that a garage would take. */
@@ -125,8 +140,8 @@ public enum Mechanism {
             SteeringArm.TYPICAL.moved(),
             SteeringArm.TYPICAL.discMm());
 
-    static Situation of(KartGeometry kart, double steerDeg, double lateralG) {
-      return new Situation(kart, CornerState.of(kart, steerDeg, lateralG));
+    static Situation of(KartGeometry kart, Corner corner) {
+      return new Situation(kart, corner.state(kart));
     }
 
     /** The load of the inside rear, N, counting on below nought as it goes up in the air. */

@@ -7,7 +7,8 @@ import java.util.OptionalDouble;
 
 /**
  * What a kart's geometry does to its front wheels and to its four wheel loads, over a list of
- * steering angles and of lateral accelerations.
+ * steering angles and of lateral accelerations: for the kart of the measures given or typical, and
+ * in bands over the karts that fit what is known.
  */
 public final class Prediction {
 
@@ -18,9 +19,12 @@ public final class Prediction {
   public static final List<Double> USUAL_LATERAL_G = List.of(0.0);
 
   private final KartGeometry kart;
+  private final double longitudinalG;
   private final List<SteeredWheels> wheels;
   private final List<CornerState> corners;
   private final List<LiftOff> liftOffs;
+  private final List<CornerBands> bands;
+  private final FittedKart fitted;
 
   /**
    * The lateral acceleration at which the inside rear wheel leaves the ground.
@@ -32,13 +36,19 @@ public final class Prediction {
 
   private Prediction(
       KartGeometry kart,
+      double longitudinalG,
       List<SteeredWheels> wheels,
       List<CornerState> corners,
-      List<LiftOff> liftOffs) {
+      List<LiftOff> liftOffs,
+      List<CornerBands> bands,
+      FittedKart fitted) {
     this.kart = kart;
+    this.longitudinalG = longitudinalG;
     this.wheels = List.copyOf(wheels);
     this.corners = List.copyOf(corners);
     this.liftOffs = List.copyOf(liftOffs);
+    this.bands = List.copyOf(bands);
+    this.fitted = fitted;
   }
 
   /**
@@ -47,9 +57,22 @@ public final class Prediction {
    * @param steersDeg rotation about the kingpins, degrees, 0 to 45, left turn; empty: {@link
    *     #USUAL_STEERS}
    * @param lateralGs lateral acceleration, g, 0 to 3; empty: {@link #USUAL_LATERAL_G}
+   * @param longitudinalG longitudinal acceleration, g, −1.5 to 1, negative when slowing
    * @throws RefusedInputException if a value is outside its range, or the kart tips over at one
    */
-  public static Prediction of(KartGeometry kart, List<Double> steersDeg, List<Double> lateralGs) {
+  public static Prediction of(
+      KartGeometry kart, List<Double> steersDeg, List<Double> lateralGs, double longitudinalG) {
+    return of(new MeasuredKart(kart, List.of()), steersDeg, lateralGs, longitudinalG);
+  }
+
+  /**
+   * The same of a kart on which something was read: its bands are those of the karts that show it.
+   *
+   * @throws RefusedInputException as above
+   */
+  public static Prediction of(
+      MeasuredKart measured, List<Double> steersDeg, List<Double> lateralGs, double longitudinalG) {
+    KartGeometry kart = measured.kart();
     List<Double> steers = steersDeg.isEmpty() ? USUAL_STEERS : steersDeg;
     List<Double> accelerations = lateralGs.isEmpty() ? USUAL_LATERAL_G : lateralGs;
     List<SteeredWheels> wheels = new ArrayList<>();
@@ -58,16 +81,38 @@ public final class Prediction {
     for (double steer : steers) {
       wheels.add(SteeredWheels.of(kart, steer));
       for (double lateralG : accelerations) {
-        corners.add(CornerState.of(kart, steer, lateralG));
+        corners.add(CornerState.of(kart, steer, lateralG, longitudinalG));
       }
-      liftOffs.add(new LiftOff(steer, LoadModel.liftOffG(kart, steer)));
+      liftOffs.add(new LiftOff(steer, LoadModel.liftOffG(kart, steer, longitudinalG)));
     }
-    return new Prediction(kart, wheels, corners, liftOffs);
+    FittedKart fitted = FittedKart.of(kart, measured.readings());
+    List<Corner> asked =
+        steersDeg.isEmpty() && lateralGs.isEmpty()
+            ? List.of(Corner.TURN_IN, Corner.APEX, Corner.WET)
+            : corners.stream().map(Prediction::asked).toList();
+    return new Prediction(
+        kart,
+        longitudinalG,
+        wheels,
+        corners,
+        liftOffs,
+        asked.stream().map(corner -> CornerBands.of(corner, fitted.karts())).toList(),
+        fitted);
+  }
+
+  private static Corner asked(CornerState row) {
+    WheelLoads at = row.loads();
+    return new Corner("", at.steerDeg(), at.lateralG(), at.longitudinalG());
   }
 
   /** The kart predicted. */
   public KartGeometry kart() {
     return kart;
+  }
+
+  /** The longitudinal acceleration, g, negative when slowing. */
+  double longitudinalG() {
+    return longitudinalG;
   }
 
   /** The front wheels, one row per steer. */
@@ -78,6 +123,15 @@ public final class Prediction {
   /** Loads, lean and effort, one row per steer and lateral acceleration. */
   public List<CornerState> corners() {
     return corners;
+  }
+
+  /** The corners asked for over the plausible karts; the three usual ones if none was. */
+  List<CornerBands> bands() {
+    return bands;
+  }
+
+  FittedKart fitted() {
+    return fitted;
   }
 
   List<LiftOff> liftOffs() {

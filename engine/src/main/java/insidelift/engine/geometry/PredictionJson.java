@@ -13,7 +13,7 @@ final class PredictionJson {
   static ObjectNode of(Prediction prediction) {
     KartGeometry kart = prediction.kart();
     ObjectNode root = JsonNodeFactory.instance.objectNode();
-    root.put("schema", 1);
+    root.put("schema", 1).put("note", PredictionText.NOTE);
     ArrayNode wheels = root.putArray("wheels");
     for (SteeredWheels row : prediction.wheels()) {
       ObjectNode node = wheels.addObject().put("steerDeg", row.steerDeg());
@@ -31,7 +31,10 @@ final class PredictionJson {
       ObjectNode node = liftOffs.addObject().put("steerDeg", liftOff.steerDeg());
       putOrNull(node, "liftOffG", liftOff.lateralG());
     }
-    root.put("tipsOverG", kart.tipsOverAtG());
+    double longitudinalG = prediction.longitudinalG();
+    root.put("leastLiftG", kart.leastLiftG(longitudinalG));
+    root.put("tipsOverG", kart.tipsOverAtG(longitudinalG));
+    root.put("longitudinalTransferN", kart.frontAxleN(longitudinalG) - kart.frontAxleN(0));
     ArrayNode leans = root.putArray("leanToGround");
     ArrayNode efforts = root.putArray("steeringEffort");
     for (CornerState corner : prediction.corners()) {
@@ -44,6 +47,9 @@ final class PredictionJson {
           .put("jackingNm", corner.effort().jackingNm())
           .put("totalNm", corner.effort().totalNm());
     }
+    ArrayNode bands = root.putArray("bands");
+    prediction.bands().forEach(corner -> corner.put(bands.addObject()));
+    prediction.fitted().put(root);
     SteeringArm arm = SteeringArm.TYPICAL;
     root.putObject("perDegree")
         .put("toeOutDegPerWheelPerDegCamber", arm.toeOutDeg(1))
@@ -56,8 +62,8 @@ final class PredictionJson {
         typical
             .addObject()
             .put("key", dimension.key())
-            .put("value", dimension.typical())
-            .put("source", dimension.typicalSource());
+            .put("value", kart.value(dimension))
+            .put("source", KartSize.of(kart.given()).source(dimension));
       }
     }
     return root;
@@ -78,7 +84,9 @@ final class PredictionJson {
   }
 
   private static ObjectNode at(ObjectNode node, WheelLoads loads) {
-    return node.put("steerDeg", loads.steerDeg()).put("lateralG", loads.lateralG());
+    return node.put("steerDeg", loads.steerDeg())
+        .put("lateralG", loads.lateralG())
+        .put("longitudinalG", loads.longitudinalG());
   }
 
   private static void putOrNull(ObjectNode node, String key, OptionalDouble value) {

@@ -1,10 +1,11 @@
 package insidelift.engine.geometry;
 
 /**
- * What stands on the four wheels in a steady left turn.
+ * What stands on the four wheels in a left turn.
  *
  * @param steerDeg rotation about both kingpins, degrees
  * @param lateralG lateral acceleration, g
+ * @param longitudinalG longitudinal acceleration, g, negative when slowing
  * @param rearOuterN load of the right rear wheel, N
  * @param rearInnerN load of the left rear wheel, N; 0 when it is off the ground
  * @param frontInnerN load of the left front wheel, N
@@ -16,6 +17,7 @@ package insidelift.engine.geometry;
 public record WheelLoads(
     double steerDeg,
     double lateralG,
+    double longitudinalG,
     double rearOuterN,
     double rearInnerN,
     double frontInnerN,

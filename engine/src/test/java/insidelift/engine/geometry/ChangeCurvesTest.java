@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import insidelift.engine.geometry.ChangeCurves.Lean;
-import insidelift.engine.geometry.ChangeCurves.Load;
+import insidelift.engine.geometry.ChangeCurves.Lift;
 import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -12,35 +12,35 @@ import org.junit.jupiter.api.Test;
 class ChangeCurvesTest {
 
   private static final KartGeometry TYPICAL = KartGeometry.typical();
-  private static final ChangeEffect MORE_CASTER = ChangeEffect.of(TYPICAL, 0, 2);
+  private static final ChangeEffect MORE_CASTER =
+      ChangeEffect.of(TYPICAL, 0, 2, List.of(Corner.TURN_IN));
   private static final ChangeCurves CURVES = ChangeCurves.of(MORE_CASTER);
 
   @Test
-  void the_curves_pass_through_what_a_prediction_says() {
-    Prediction before = Prediction.of(TYPICAL, List.of(20.0), List.of(0.0, 0.4));
-    assertThat(CURVES.loads().get(0).beforeN())
-        .isEqualTo(before.corners().get(0).loads().rearInnerN(), within(1e-6));
-    Lean twenty =
-        CURVES.leans().stream().filter(lean -> lean.steerDeg() == 20).findFirst().orElseThrow();
-    assertThat(twenty.innerBefore())
-        .isEqualTo(before.corners().get(1).innerLeanDeg(), within(1e-9));
-    assertThat(twenty.outerAfter())
-        .isEqualTo(MORE_CASTER.corners().get(0).after().outerLeanDeg(), within(1e-9));
+  void the_leans_pass_through_what_the_corner_says() {
+    Lean steered =
+        CURVES.leans().stream().filter(lean -> lean.steerDeg() == 10).findFirst().orElseThrow();
+    assertThat(steered.innerBefore())
+        .isEqualTo(CornerState.of(TYPICAL, 10, 0.9, -0.6).innerLeanDeg(), within(1e-9));
+    assertThat(steered.outerAfter())
+        .isEqualTo(CornerState.of(MORE_CASTER.after(), 10, 0.9, -0.6).outerLeanDeg(), within(1e-9));
   }
 
   @Test
-  void the_inside_rear_gets_lighter_the_harder_the_corner_until_it_is_off_the_ground() {
-    assertThat(CURVES.loads())
-        .isSortedAccordingTo(Comparator.comparingDouble(Load::beforeN).reversed());
-    double lifts = CURVES.liftOffBefore().orElseThrow();
-    assertThat(CURVES.loads()).allMatch(load -> (load.beforeN() > 0) == (load.lateralG() < lifts));
+  void the_harder_it_brakes_and_the_further_it_is_steered_the_earlier_the_inside_rear_lifts() {
+    for (List<Lift> lifts : List.of(CURVES.overBraking(), CURVES.overSteer())) {
+      assertThat(lifts)
+          .isSortedAccordingTo(
+              Comparator.comparingDouble((Lift lift) -> lift.before().mid()).reversed());
+      assertThat(lifts).allMatch(lift -> lift.after().mid() <= lift.before().mid());
+      assertThat(lifts).allMatch(lift -> lift.before().low() < lift.before().high());
+    }
   }
 
   @Test
-  void both_curves_cover_the_range_that_is_judged() {
-    assertThat(CURVES.loads().get(24).lateralG())
-        .isEqualTo(0.9 * TYPICAL.tipsOverAtG(), within(1e-12));
+  void the_curves_cover_braking_to_9_tenths_of_a_g_and_steer_to_a_hairpin() {
+    assertThat(CURVES.overBraking().get(9).at()).isEqualTo(0.9, within(1e-9));
+    assertThat(CURVES.overSteer().get(12).at()).isEqualTo(30);
     assertThat(CURVES.leans()).hasSize(13);
-    assertThat(CURVES.leans().get(12).steerDeg()).isEqualTo(30);
   }
 }

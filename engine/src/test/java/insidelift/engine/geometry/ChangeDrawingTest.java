@@ -8,11 +8,15 @@ import org.junit.jupiter.api.Test;
 
 class ChangeDrawingTest {
 
-  private static final KartGeometry TYPICAL = KartGeometry.typical();
+  private static final KartGeometry TYPICAL = PublishedLoads.KART;
+
+  private static ChangeDrawing drawing(double camberDeg, double casterDeg) {
+    return new ChangeDrawing(TYPICAL, TYPICAL.changed(camberDeg, casterDeg));
+  }
 
   @Test
   void caster_is_drawn_from_the_side() {
-    assertThat(ChangeEffect.of(TYPICAL, 0, 1).drawing().lines())
+    assertThat(drawing(0, 1).lines())
         .containsExactly(
             "Side view, kingpin of the left wheel seen from the left, down to the ground",
             "  <- forward                     |              :#     rearward ->",
@@ -31,27 +35,36 @@ class ChangeDrawingTest {
             "  ---------------------------------------------------------------- ground",
             ": before   # after   @ both   | plumb",
             "1 column = 2 mm across, 1 row = 21.7 mm up",
-            "In words: caster goes from 12.80 to 13.80 deg, so the kingpin axis meets the",
-            "  ground 31.9 mm ahead of the tyre instead of 29.5.");
+            "In words: caster goes from +12.8 to +13.8 deg, so the kingpin axis meets the",
+            "  ground about 2 mm further ahead of the tyre.");
   }
 
   @Test
   void camber_is_drawn_from_the_front_with_the_top_moving_outboard() {
-    List<String> view = ChangeEffect.of(TYPICAL, 0.5, 0).drawing().frontView();
+    List<String> view = drawing(0.5, 0).frontView();
 
     assertThat(view.get(1)).startsWith("  <- inboard").endsWith("outboard ->");
     assertThat(view.get(1).indexOf('#')).isEqualTo(view.get(1).indexOf(':') + 2);
     assertThat(view).contains("1 column = 1 mm across, 1 row = 21.7 mm up");
-    assertThat(ChangeEffect.of(TYPICAL, 0.5, 0).drawing().sentence())
+    assertThat(drawing(0.5, 0).sentence())
         .isEqualTo(
-            "In words: camber goes from 0.00 to +0.50 deg, so the top of each front wheel moves"
-                + " 2.3 mm outboard.");
+            "In words: camber goes from 0.0 to +0.5 deg, so the top of each front wheel moves about"
+                + " 2 mm outboard.");
+  }
+
+  @Test
+  void an_angle_that_nobody_measured_is_told_by_how_much_it_moves() {
+    KartGeometry unmeasured = KartGeometry.typical();
+    assertThat(new ChangeDrawing(unmeasured, unmeasured.changed(0.5, 0)).sentence())
+        .isEqualTo(
+            "In words: camber moves by +0.5 deg, so the top of each front wheel moves about 2 mm"
+                + " outboard.");
   }
 
   @Test
   void a_lever_that_stays_is_not_drawn() {
-    assertThat(ChangeEffect.of(TYPICAL, 0, 1).drawing().frontView()).isEmpty();
-    assertThat(ChangeEffect.of(TYPICAL, 1, 0).drawing().sideView()).isEmpty();
+    assertThat(drawing(0, 1).frontView()).isEmpty();
+    assertThat(drawing(1, 0).sideView()).isEmpty();
   }
 
   @Test

@@ -18,10 +18,10 @@ class ExampleFilesTest {
   void every_kart_is_predicted_and_lifts_its_inside_rear_before_it_tips(String kart) {
     KartGeometry geometry = open(kart + ".kart.json", KartGeometry::read);
 
-    Prediction prediction = Prediction.of(geometry, List.of(), List.of(0.4));
+    Prediction prediction = Prediction.of(geometry, List.of(), List.of(0.4), -0.2);
 
     assertThat(prediction.liftOffs())
-        .allMatch(l -> l.lateralG().orElseThrow() < geometry.tipsOverAtG());
+        .allMatch(l -> l.lateralG().orElseThrow() < geometry.tipsOverAtG(-0.2));
     assertThat(prediction.lines()).allMatch(line -> line.length() <= 80);
   }
 

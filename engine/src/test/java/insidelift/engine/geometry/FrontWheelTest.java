@@ -153,7 +153,7 @@ class FrontWheelTest {
 
   @Test
   void the_slope_straight_ahead_is_caster_times_hub_offset() {
-    KartGeometry kart = KartGeometry.typical();
+    KartGeometry kart = PublishedLoads.KART;
     double tanC = Math.tan(Math.toRadians(12.8));
     double tanS = Math.tan(Math.toRadians(6.5));
     double expected = -tanC * 75 / Math.sqrt(1 + tanC * tanC + tanS * tanS);

@@ -36,4 +36,13 @@ final class Karts {
     }
     return new KartGeometry(given);
   }
+
+  /** Slowing or speeding up that leaves both axles something to carry. */
+  static double longitudinalG(KartGeometry kart, Random random) {
+    double share = kart.value(Dimension.FRONT_SHARE);
+    double perHeight = kart.value(Dimension.WHEELBASE) / kart.value(Dimension.CG_HEIGHT);
+    double least = Math.max(-1.5, -0.99 * (1 - share) * perHeight);
+    double most = Math.min(1, 0.99 * share * perHeight);
+    return least + random.nextDouble() * (most - least);
+  }
 }

@@ -10,24 +10,30 @@ import org.junit.jupiter.api.Test;
 
 class LoadModelTest {
 
-  private static final KartGeometry TYPICAL = KartGeometry.typical();
+  private static final KartGeometry CALIBRATED = PublishedLoads.KART;
 
   @Test
   void the_loads_carry_the_weight_and_balance_every_moment() {
     Random random = new Random(1);
     for (int i = 0; i < 1000; i++) {
       KartGeometry kart = Karts.any(random);
-      double lateralG = 0.99 * Math.min(3, kart.tipsOverAtG()) * random.nextDouble();
+      double longitudinalG = Karts.longitudinalG(kart, random);
+      double lateralG = 0.99 * Math.min(3, kart.tipsOverAtG(longitudinalG)) * random.nextDouble();
       double weight = kart.value(Dimension.MASS) * 9.81;
+      // About the rear contact: front × wheelbase = weight × (share × wheelbase − g × height).
+      double front =
+          weight
+              * (kart.value(Dimension.FRONT_SHARE)
+                  - longitudinalG
+                      * kart.value(Dimension.CG_HEIGHT)
+                      / kart.value(Dimension.WHEELBASE));
 
-      WheelLoads loads = LoadModel.loads(kart, 45 * random.nextDouble(), lateralG);
+      WheelLoads loads = LoadModel.loads(kart, 45 * random.nextDouble(), lateralG, longitudinalG);
 
-      assertThat(loads.frontInnerN() + loads.frontOuterN())
-          .isCloseTo(weight * kart.value(Dimension.FRONT_SHARE), within(1e-6));
-      assertThat(loads.rearInnerN() + loads.rearOuterN())
-          .isCloseTo(weight * (1 - kart.value(Dimension.FRONT_SHARE)), within(1e-6));
+      assertThat(loads.frontInnerN() + loads.frontOuterN()).isCloseTo(front, within(1e-6));
+      assertThat(loads.rearInnerN() + loads.rearOuterN()).isCloseTo(weight - front, within(1e-6));
       assertThat(rollMomentNmm(kart, loads))
-          .isCloseTo(weight * lateralG * kart.value(Dimension.CG_HEIGHT), within(1e-2));
+          .isCloseTo(weight * lateralG * overturnMm(kart), within(1e-3));
       assertThat(loads.rearInnerN()).isNotNegative();
       assertThat(loads.frontInnerN()).isNotNegative();
       assertThat(loads.frontOuterN()).isNotNegative();
@@ -44,12 +50,13 @@ class LoadModelTest {
     for (int i = 0; i < 1000; i++) {
       KartGeometry kart = Karts.any(random);
       double steer = 45 * random.nextDouble();
-      double lateralG = 0.99 * Math.min(3, kart.tipsOverAtG()) * random.nextDouble();
+      double longitudinalG = Karts.longitudinalG(kart, random);
+      double lateralG = 0.99 * Math.min(3, kart.tipsOverAtG(longitudinalG)) * random.nextDouble();
 
-      WheelLoads loads = LoadModel.loads(kart, steer, lateralG);
+      WheelLoads loads = LoadModel.loads(kart, steer, lateralG, longitudinalG);
 
       assertThat(loads.rearOuterN() - loads.rearInnerN())
-          .isCloseTo(rearDifferenceN(kart, steer, lateralG), within(1e-5));
+          .isCloseTo(rearDifferenceN(kart, steer, lateralG, longitudinalG), within(1e-5));
     }
   }
 
@@ -59,8 +66,9 @@ class LoadModelTest {
     Random random = new Random(3);
     for (int i = 0; i < 10_000; i++) {
       KartGeometry kart = Karts.any(random);
-      double lateralG = 0.999 * Math.min(3, kart.tipsOverAtG()) * random.nextDouble();
-      LoadModel model = new LoadModel(kart, 45 * random.nextDouble(), lateralG);
+      double longitudinalG = Karts.longitudinalG(kart, random);
+      double lateralG = 0.999 * Math.min(3, kart.tipsOverAtG(longitudinalG)) * random.nextDouble();
+      LoadModel model = new LoadModel(kart, 45 * random.nextDouble(), lateralG, longitudinalG);
 
       for (double newtons : new LeastEnergy(model).slope(model.corners())) {
         assertThat(newtons).isCloseTo(0, within(1e-7));
@@ -75,9 +83,10 @@ class LoadModelTest {
     int lifted = 0;
     for (int i = 0; i < 300; i++) {
       KartGeometry kart = Karts.any(random);
-      double lateralG = 0.95 * Math.min(3, kart.tipsOverAtG()) * random.nextDouble();
+      double longitudinalG = Karts.longitudinalG(kart, random);
+      double lateralG = 0.95 * Math.min(3, kart.tipsOverAtG(longitudinalG)) * random.nextDouble();
       double steer = 45 * random.nextDouble();
-      LoadModel model = new LoadModel(kart, steer, lateralG);
+      LoadModel model = new LoadModel(kart, steer, lateralG, longitudinalG);
       LeastEnergy energy = new LeastEnergy(model);
       double[] found = energy.corners();
 
@@ -86,17 +95,27 @@ class LoadModelTest {
       for (int corner = 0; corner < LoadModel.CORNERS; corner++) {
         assertThat(model.corners()[corner]).isCloseTo(found[corner], within(0.01));
       }
-      if (LoadModel.loads(kart, steer, lateralG).rearInnerLiftMm() > 0) {
+      if (LoadModel.loads(kart, steer, lateralG, longitudinalG).rearInnerLiftMm() > 0) {
         lifted++;
       }
     }
     assertThat(lifted).isBetween(30, 270);
   }
 
-  private static double rearDifferenceN(KartGeometry kart, double steer, double lateralG) {
+  private static double overturnMm(KartGeometry kart) {
+    return kart.value(Dimension.CG_HEIGHT) + kart.value(Dimension.OVERTURN);
+  }
+
+  private static double rearDifferenceN(
+      KartGeometry kart, double steer, double lateralG, double longitudinalG) {
     double weight = kart.value(Dimension.MASS) * 9.81;
-    double front = weight * kart.value(Dimension.FRONT_SHARE);
-    double moment = weight * lateralG * kart.value(Dimension.CG_HEIGHT);
+    double front =
+        weight
+            * (kart.value(Dimension.FRONT_SHARE)
+                - longitudinalG
+                    * kart.value(Dimension.CG_HEIGHT)
+                    / kart.value(Dimension.WHEELBASE));
+    double moment = weight * lateralG * overturnMm(kart);
     double a = kart.value(Dimension.FRONT_TRACK) / 2;
     double b = kart.value(Dimension.REAR_TRACK) / 2;
     double frontSpring = kart.value(Dimension.TYRE_STIFFNESS_FRONT);
@@ -119,17 +138,18 @@ class LoadModelTest {
   void with_the_inside_rear_in_the_air_statics_alone_gives_the_loads() {
     double steer = 25;
     double lateralG = 1.4;
-    WheelLoads loads = LoadModel.loads(TYPICAL, steer, lateralG);
+    WheelLoads loads = LoadModel.loads(CALIBRATED, steer, lateralG, 0);
     WheelLoads stiffer =
         LoadModel.loads(
-            TYPICAL
+            CALIBRATED
                 .with(Dimension.FRAME_STIFFNESS, 400)
                 .with(Dimension.TYRE_STIFFNESS_FRONT, 90)
                 .with(Dimension.TYRE_STIFFNESS_REAR, 310)
                 .with(Dimension.ROLL_SHARE_FRONT, 0.9)
                 .with(Dimension.HUB_OFFSET, 140),
             steer,
-            lateralG);
+            lateralG,
+            0);
     double weight = 143.6 * 9.81;
     double frontDifference = (weight * lateralG * 303 - weight * 0.57 * 580) / 480;
 
@@ -144,44 +164,46 @@ class LoadModelTest {
 
   @Test
   void at_the_lift_off_the_inside_rear_carries_nothing_and_touches() {
-    double lateralG = LoadModel.liftOffG(TYPICAL, 20).orElseThrow();
+    double lateralG = LoadModel.liftOffG(CALIBRATED, 20, 0).orElseThrow();
 
-    assertThat(LoadModel.loads(TYPICAL, 20, lateralG).rearInnerN()).isCloseTo(0, within(1e-4));
-    assertThat(LoadModel.loads(TYPICAL, 20, lateralG - 0.01).rearInnerN()).isPositive();
-    assertThat(LoadModel.loads(TYPICAL, 20, lateralG + 0.01).rearInnerLiftMm()).isPositive();
+    assertThat(LoadModel.loads(CALIBRATED, 20, lateralG, 0).rearInnerN())
+        .isCloseTo(0, within(1e-4));
+    assertThat(LoadModel.loads(CALIBRATED, 20, lateralG - 0.01, 0).rearInnerN()).isPositive();
+    assertThat(LoadModel.loads(CALIBRATED, 20, lateralG + 0.01, 0).rearInnerLiftMm()).isPositive();
   }
 
   @Test
   void a_kart_that_jacks_enough_lifts_its_inside_rear_by_steer_alone() {
     KartGeometry jacking =
-        TYPICAL
+        CALIBRATED
             .with(Dimension.CASTER, 25)
             .with(Dimension.FRONT_SHARE, 0.6)
             .with(Dimension.HUB_OFFSET, 160)
             .with(Dimension.FRAME_STIFFNESS, 600);
 
-    assertThat(LoadModel.liftOffG(jacking, 45)).isEqualTo(OptionalDouble.of(0));
+    assertThat(LoadModel.liftOffG(jacking, 45, 0)).isEqualTo(OptionalDouble.of(0));
   }
 
   @Test
   void where_the_kart_rocks_from_its_outer_front_to_its_inner_rear_wheel_is_the_lift_off() {
     KartGeometry rocking =
-        TYPICAL
+        CALIBRATED
             .with(Dimension.CASTER, 25)
             .with(Dimension.HUB_OFFSET, 200)
             .with(Dimension.FRAME_STIFFNESS, 600);
 
-    double lateralG = LoadModel.liftOffG(rocking, 45).orElseThrow();
+    double lateralG = LoadModel.liftOffG(rocking, 45, 0).orElseThrow();
 
     assertThat(lateralG).isCloseTo((580 * 0.57 - 480 * 0.43) / 303, within(1e-6));
-    assertThat(LoadModel.loads(rocking, 45, lateralG - 0.01).frontOuterN()).isZero();
+    assertThat(LoadModel.loads(rocking, 45, lateralG - 0.01, 0).frontOuterN()).isZero();
   }
 
   @Test
   void a_kart_with_a_soft_frame_and_no_jacking_tips_before_its_inside_rear_lifts() {
-    KartGeometry stubborn = TYPICAL.with(Dimension.CASTER, 0).with(Dimension.ROLL_SHARE_FRONT, 1);
+    KartGeometry stubborn =
+        CALIBRATED.with(Dimension.CASTER, 0).with(Dimension.ROLL_SHARE_FRONT, 1);
 
-    assertThat(LoadModel.liftOffG(stubborn.with(Dimension.FRAME_STIFFNESS, 20), 0)).isEmpty();
+    assertThat(LoadModel.liftOffG(stubborn.with(Dimension.FRAME_STIFFNESS, 20), 0, 0)).isEmpty();
   }
 
   @Test
@@ -190,7 +212,7 @@ class LoadModelTest {
       double before = Double.POSITIVE_INFINITY;
       for (double caster = 6; caster <= 22; caster += 2) {
         double lift =
-            LoadModel.liftOffG(TYPICAL.with(Dimension.CASTER, caster), steer)
+            LoadModel.liftOffG(CALIBRATED.with(Dimension.CASTER, caster), steer, 0)
                 .orElse(Double.MAX_VALUE);
         assertThat(lift).as("caster %s, steer %s", caster, steer).isLessThan(before);
         before = lift;
@@ -199,10 +221,10 @@ class LoadModelTest {
   }
 
   @Test
-  void the_typical_kart_tips_over_at_about_1_8_g() {
-    assertThat(TYPICAL.tipsOverAtG()).isCloseTo(1.8, within(0.05));
-    assertThat(LoadModel.loads(TYPICAL, 20, 1.77).frontInnerN()).isPositive();
-    assertThatThrownBy(() -> LoadModel.loads(TYPICAL, 20, 1.9))
+  void the_calibration_kart_tips_over_at_about_1_8_g() {
+    assertThat(CALIBRATED.tipsOverAtG(0)).isCloseTo(1.8, within(0.05));
+    assertThat(LoadModel.loads(CALIBRATED, 20, 1.77, 0).frontInnerN()).isPositive();
+    assertThatThrownBy(() -> LoadModel.loads(CALIBRATED, 20, 1.9, 0))
         .isInstanceOf(RefusedInputException.class)
         .hasMessage(
             "lateral-g: 1.9 g: this kart tips over; both its inner wheels lift at 1.77 g, by its"
@@ -210,10 +232,68 @@ class LoadModelTest {
   }
 
   @Test
+  void braking_straight_loads_left_and_right_alike() {
+    WheelLoads loads = LoadModel.loads(KartGeometry.typical(), 0, 0, -0.6);
+
+    assertThat(loads.frontInnerN()).isEqualTo(loads.frontOuterN());
+    assertThat(loads.rearInnerN()).isEqualTo(loads.rearOuterN());
+    assertThat(loads.frameTwistDeg()).isZero();
+  }
+
+  @Test
+  void the_lift_off_is_bracketed_by_the_loads_just_below_and_above() {
+    Random random = new Random(5);
+    int seen = 0;
+    for (int i = 0; i < 300; i++) {
+      KartGeometry kart = Karts.any(random);
+      double steer = 45 * random.nextDouble();
+      double longitudinalG = Karts.longitudinalG(kart, random);
+      double lifts = LoadModel.liftOffG(kart, steer, longitudinalG).orElse(0);
+      if (lifts > 0 && lifts * 1.001 < Math.min(3, kart.tipsOverAtG(longitudinalG))) {
+        seen++;
+        assertThat(LoadModel.loads(kart, steer, lifts * 0.999, longitudinalG).rearInnerN())
+            .isPositive();
+        assertThat(LoadModel.loads(kart, steer, lifts * 1.001, longitudinalG).rearInnerLiftMm())
+            .isPositive();
+      }
+    }
+    assertThat(seen).isGreaterThan(100);
+  }
+
+  @Test
+  void below_the_least_lift_off_no_steer_and_no_caster_lifts_the_inside_rear() {
+    for (double steer : new double[] {10, 30, 45}) {
+      for (double caster : new double[] {5, 16, 35}) {
+        KartGeometry kart = KartGeometry.typical().with(Dimension.CASTER, caster);
+        assertThat(LoadModel.loads(kart, steer, 0.44, 0).rearInnerLiftMm()).isZero();
+        assertThat(LoadModel.loads(kart, steer, 0.15, -0.3).rearInnerLiftMm()).isZero();
+      }
+    }
+    // (0.58 × 1180 − 0.42 × 1050) ÷ 2 ÷ 270 = 0.4507.
+    assertThat(KartGeometry.typical().leastLiftG(0)).isCloseTo(0.4507, within(5e-5));
+    assertThat(KartGeometry.typical().leastLiftG(-0.6)).isZero();
+  }
+
+  @Test
+  void slowing_or_speeding_up_beyond_the_range_or_the_axle_is_refused() {
+    assertThatThrownBy(() -> LoadModel.loads(CALIBRATED, 20, 0, -1.6))
+        .hasMessage(
+            "longitudinal-g: -1.6 is outside -1.5 to 1 g (below nought when slowing;"
+                + " provisional)");
+    KartGeometry tall = CALIBRATED.with(Dimension.CG_HEIGHT, 480);
+    assertThatThrownBy(() -> LoadModel.liftOffG(tall, 20, -1.4))
+        .hasMessage(
+            "longitudinal-g: -1.4 g: the rear axle would carry nothing, by the wheelbase, weight"
+                + " shares and height of the centre of gravity");
+    assertThatThrownBy(() -> LoadModel.loads(tall, 20, 0, 1))
+        .hasMessageStartingWith("longitudinal-g: 1 g: the front axle would carry nothing");
+  }
+
+  @Test
   void a_lateral_acceleration_outside_the_range_is_refused() {
-    assertThatThrownBy(() -> LoadModel.loads(TYPICAL, 20, -0.1))
+    assertThatThrownBy(() -> LoadModel.loads(CALIBRATED, 20, -0.1, 0))
         .hasMessage("lateral-g: -0.1 is outside 0 to 3 g (left turn; provisional)");
-    assertThatThrownBy(() -> LoadModel.loads(TYPICAL, 20, Double.NaN))
+    assertThatThrownBy(() -> LoadModel.loads(CALIBRATED, 20, Double.NaN, 0))
         .hasMessage("lateral-g: NaN is outside 0 to 3 g (left turn; provisional)");
   }
 

@@ -1,70 +1,58 @@
 package insidelift.engine.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.params.provider.EnumSource.Mode;
 
 class MechanismTest {
 
   @ParameterizedTest
-  @EnumSource(
-      mode = Mode.EXCLUDE,
-      names = {"CASTER_LIFT", "CASTER_DIAGONAL", "CASTER_EFFORT"})
-  void these_signs_hold_over_the_whole_documented_range(Mechanism mechanism) {
-    Agreement agreement = mechanism.overDocumentedRange();
-
-    assertThat(agreement.throughout()).as(agreement.toString()).isTrue();
-    assertThat(agreement.where()).isEmpty();
-  }
-
-  @Test
-  void caster_lifts_except_where_the_outer_front_already_hangs_in_the_air() {
-    Agreement agreement = Mechanism.CASTER_LIFT.overDocumentedRange();
-
-    assertThat(agreement.opposed()).isFalse();
-    assertThat(agreement.agreeing()).isGreaterThan(agreement.cases() * 95 / 100);
-    assertThat(agreement.where())
-        .isEqualTo("within steer 15 to 30°, lateral acceleration 0 to 0.4 g");
-    for (KartGeometry kart : DocumentedRange.karts()) {
-      if (Mechanism.CASTER_LIFT.effect(kart, 30, 0) > -1e-6) {
-        assertThat(LoadModel.loads(kart, 30, 0).frontOuterN()).isZero();
-      }
+  @EnumSource(Mechanism.class)
+  void each_holds_on_nearly_every_plausible_kart_in_every_corner_it_is_said_of(
+      Mechanism mechanism) {
+    assertThat(mechanism.corners()).isNotEmpty();
+    for (Corner corner : mechanism.corners()) {
+      assertThat(mechanism.share(corner))
+          .as(corner.name())
+          .isGreaterThanOrEqualTo(Mechanism.LEAST_SHARE);
     }
   }
 
-  @Test
-  void caster_loads_the_inner_front_except_with_a_wheel_in_the_air() {
-    Agreement agreement = Mechanism.CASTER_DIAGONAL.overDocumentedRange();
-
-    assertThat(agreement.opposed()).isFalse();
-    assertThat(agreement.throughout()).isFalse();
+  /**
+   * Shares worked out beforehand over 60,000 random karts, by another program with a scatter of the
+   * corners of its own, which moves how many karts are in the air in the dry.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "CASTER_LIFT, 1.00, 1.00, 1.00",
+    "CASTER_DIAGONAL, 0.70, 0.76, 0.98",
+    "WIDER_FRONT_LIFT, 1.00, 0.998, 1.00",
+    "CAMBER_LEAN_OUTER, 1.00, 1.00, 1.00"
+  })
+  void the_shares_are_those_of_many_more_karts(
+      Mechanism mechanism, double turnIn, double apex, double wet) {
+    assertThat(mechanism.share(Corner.TURN_IN)).isCloseTo(turnIn, within(0.1));
+    assertThat(mechanism.share(Corner.APEX)).isCloseTo(apex, within(0.1));
+    assertThat(mechanism.share(Corner.WET)).isCloseTo(wet, within(0.02));
   }
 
   @Test
-  void caster_makes_the_steering_heavier_but_for_a_corner_of_the_range_standing_still() {
-    Agreement agreement = Mechanism.CASTER_EFFORT.overDocumentedRange();
-
-    assertThat(agreement.agreeing()).isGreaterThan(agreement.cases() * 99 / 100);
-    assertThat(agreement.where()).startsWith("within steer 30°, lateral acceleration 0 g");
+  void what_fails_with_a_wheel_in_the_air_would_be_found_out_in_the_dry() {
+    assertThat(Mechanism.CASTER_DIAGONAL.share(Corner.TURN_IN)).isLessThan(Mechanism.LEAST_SHARE);
+    assertThat(Mechanism.CASTER_DIAGONAL.corners()).containsExactly(Corner.WET);
   }
 
   @Test
-  void a_claim_of_the_wrong_sign_would_be_found_out() {
-    Agreement wrong =
-        Agreement.of(
-            List.of(
-                new Agreement.Trial(KartGeometry.typical(), 10, 0.4, 1),
-                new Agreement.Trial(KartGeometry.typical(), 20, 0.4, -1),
-                new Agreement.Trial(KartGeometry.typical(), 30, 0.4, 0)),
-            1,
-            1e-6);
+  void at_walking_pace_with_the_outer_front_up_caster_moves_no_load() {
+    Corner walking = new Corner("", 40, 0.05, 0);
+    KartGeometry kart = KartGeometry.typical().with(Dimension.CASTER, 22);
 
-    assertThat(wrong).isEqualTo(new Agreement(3, 1, 1, "within steer 20 to 30°"));
-    assertThat(wrong.opposed()).isTrue();
+    assertThat(LoadModel.loads(kart, 40, 0.05, 0).frontOuterN()).isZero();
+    assertThat(Mechanism.CASTER_LIFT.effect(kart, walking)).isCloseTo(0, within(1e-9));
   }
 
   @Test

@@ -36,7 +36,8 @@ public final class ChangeNow {
     return ChangeEffect.of(
         Effects.geometry(situation.kart()),
         degrees(advice, Lever.CAMBER),
-        degrees(advice, Lever.CASTER));
+        degrees(advice, Lever.CASTER),
+        Effects.corners(situation));
   }
 
   private static double degrees(Advice advice, Lever lever) {

@@ -3,6 +3,7 @@ package insidelift.engine.consultation.advice;
 import insidelift.engine.consultation.decision.Decided;
 import insidelift.engine.consultation.decision.Verdict;
 import insidelift.engine.geometry.ChangeEffect;
+import insidelift.engine.geometry.Corner;
 import insidelift.engine.geometry.Dimension;
 import insidelift.engine.geometry.KartGeometry;
 import insidelift.engine.geometry.Positions;
@@ -11,6 +12,7 @@ import insidelift.shared.Lever;
 import insidelift.shared.advice.Advice.Effect;
 import insidelift.shared.situation.Kart;
 import insidelift.shared.situation.Sides;
+import insidelift.shared.situation.Situation;
 import java.util.List;
 
 /**
@@ -34,16 +36,26 @@ final class Effects {
   }
 
   /**
-   * The change of one lever by itself.
+   * The change of one lever by itself, in the corners that the situation is about.
    *
    * @throws insidelift.engine.geometry.RefusedInputException if the kart's geometry is impossible
    */
-  static Effect of(Kart kart, Verdict verdict) {
+  static Effect of(Situation situation, Verdict verdict) {
     double degrees = signed(verdict);
     boolean camber = verdict.lever() == Lever.CAMBER;
     ChangeEffect effect =
-        ChangeEffect.of(geometry(kart), camber ? degrees : 0, camber ? 0 : degrees);
+        ChangeEffect.of(
+            geometry(situation.kart()),
+            camber ? degrees : 0,
+            camber ? 0 : degrees,
+            corners(situation));
     return new Effect(effect.json(), effect.sentence(), effect.table(), effect.drawing().lines());
+  }
+
+  /** The corners that a situation is about: never a dry one for a wet track. */
+  static List<Corner> corners(Situation situation) {
+    return Corner.about(
+        situation.answer("water").orElse(null), situation.answer("worst-phase").orElse(null));
   }
 
   /**

@@ -86,7 +86,7 @@ final class SuggestionWording {
         moves ? new Minutes(Sizes.MINUTES_FROM, Sizes.MINUTES_TO) : null,
         moves ? sections(claims, "Feel") : List.of(),
         moves ? sections(claims, "Undo") : List.of(),
-        moves && whole ? Effects.of(kart, verdict) : null,
+        moves && whole ? Effects.of(decided.situation(), verdict) : null,
         moves && whole ? Effects.washers(kart, decided, verdict) : null);
   }
 
