@@ -34,6 +34,9 @@ record FittedKart(PlausibleKarts karts, List<String> surprises, Map<Reading.Step
   /** A reading this many standard deviations from every plausible kart contradicts them. */
   private static final double CONTRADICTS = 3;
 
+  /** A band narrower by less than this is no gain, g. */
+  private static final double WORTH_SAYING_G = 0.01;
+
   /** The kart fitted to readings; without any, as plausible as before. */
   static FittedKart of(KartGeometry kart, List<Reading> readings) {
     PlausibleKarts prior =
@@ -81,12 +84,13 @@ record FittedKart(PlausibleKarts karts, List<String> surprises, Map<Reading.Step
 
   /** The karts in proportion to their weights, at even steps through their sum. */
   private static PlausibleKarts kept(PlausibleKarts fitted) {
-    double step = Arrays.stream(fitted.weights()).sum() / KEPT;
+    double[] weights = fitted.weights();
+    double step = Arrays.stream(weights).sum() / KEPT;
     List<PlausibleKart> kept = new ArrayList<>(KEPT);
     double passed = 0;
     double next = step / 2;
-    for (int i = 0; i < fitted.weights().length; i++) {
-      passed += fitted.weights()[i];
+    for (int i = 0; i < weights.length; i++) {
+      passed += weights[i];
       for (; next < passed; next += step) {
         kept.add(fitted.karts().get(i));
       }
@@ -130,9 +134,10 @@ record FittedKart(PlausibleKarts karts, List<String> surprises, Map<Reading.Step
 
   /** What each further step would bring, if it showed what the likeliest kart shows. */
   private static Map<Reading.Step, Double> gains(PlausibleKarts fitted, List<Reading> readings) {
+    double[] weights = fitted.weights();
     int likeliest = 0;
-    for (int i = 1; i < fitted.weights().length; i++) {
-      likeliest = fitted.weights()[i] > fitted.weights()[likeliest] ? i : likeliest;
+    for (int i = 1; i < weights.length; i++) {
+      likeliest = weights[i] > weights[likeliest] ? i : likeliest;
     }
     PlausibleKart kart = fitted.karts().get(likeliest);
     Map<Reading.Step, Double> gains = new EnumMap<>(Reading.Step.class);
@@ -178,11 +183,13 @@ record FittedKart(PlausibleKarts karts, List<String> surprises, Map<Reading.Step
                 Printed.wrapped(
                     "Not measured: "
                         + step.words()
-                        + ". It would bring the lift-off at turn-in from ± "
-                        + Printed.fixed(now, 2)
-                        + " to about ± "
-                        + Printed.fixed(Math.min(now, then), 2)
-                        + " g.",
+                        + (now - then < WORTH_SAYING_G
+                            ? ". It would gain next to nothing."
+                            : ". It would bring the lift-off at turn-in from ± "
+                                + Printed.fixed(now, 2)
+                                + " to about ± "
+                                + Printed.fixed(then, 2)
+                                + " g."),
                     "  ")));
     return lines;
   }

@@ -32,6 +32,7 @@ enum KartSize {
   private static final double LIGHTEST_JUNIOR_KG = 120;
   private static final double LIGHTEST_ADULT_KG = 147;
 
+  @SuppressWarnings("ImmutableEnumChecker") // Map.of cannot be changed.
   private final Map<Dimension, Double> own;
 
   KartSize(Map<Dimension, Double> own) {

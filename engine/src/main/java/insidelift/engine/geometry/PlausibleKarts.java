@@ -13,20 +13,39 @@ import org.hipparchus.random.SobolSequenceGenerator;
  * The karts that fit what is known of one: a fixed table of Sobol points over the spans of {@link
  * Spread}, in which a measure that was given replaces its span by its own error. No chance is in
  * it, so the same kart has the same bands everywhere.
- *
- * @param karts the karts
- * @param weights how much each counts
  */
-record PlausibleKarts(List<PlausibleKart> karts, double[] weights) {
+final class PlausibleKarts {
 
   /** As many as meet the bands of 60,000 random karts within 6 N on the inside rear (derived). */
   static final int USUAL = 256;
 
   private static final int CORNER_COLUMNS = 4;
 
+  private final List<PlausibleKart> karts;
+  private final double[] weights;
+
+  /**
+   * Karts that do not count alike.
+   *
+   * @param weights how much each counts
+   */
+  PlausibleKarts(List<PlausibleKart> karts, double[] weights) {
+    this.karts = List.copyOf(karts);
+    this.weights = weights.clone();
+  }
+
   /** The karts count alike. */
   PlausibleKarts(List<PlausibleKart> karts) {
     this(karts, alike(karts.size()));
+  }
+
+  List<PlausibleKart> karts() {
+    return karts;
+  }
+
+  /** How much each kart counts, in their order. */
+  double[] weights() {
+    return weights.clone();
   }
 
   private static double[] alike(int size) {
@@ -58,10 +77,11 @@ record PlausibleKarts(List<PlausibleKart> karts, double[] weights) {
 
   private static PlausibleKart kart(KartGeometry kart, double[] point) {
     Map<Dimension, Double> drawn = new EnumMap<>(Dimension.class);
+    int corner = 0;
     for (Dimension dimension : Dimension.values()) {
-      drawn.put(dimension, Spread.draw(kart, dimension, point[dimension.ordinal()], drawn));
+      drawn.put(dimension, Spread.draw(kart, dimension, point[corner], drawn));
+      corner++;
     }
-    int corner = Dimension.values().length;
     return new PlausibleKart(
         new KartGeometry(drawn, Map.of()),
         Spread.STEER_OFF_DEG * (2 * point[corner] - 1),
