@@ -51,7 +51,7 @@ final class Told {
   }
 
   private static String tens(double newtons) {
-    return Printed.fixed(10 * Math.round(newtons / 10), 0);
+    return Printed.fixed(10.0 * Math.round(newtons / 10), 0);
   }
 
   private static String to(String low, String high) {
