@@ -48,6 +48,7 @@ public enum Mechanism {
 
   private final Lever lever;
   private final int sign;
+
   @SuppressWarnings("ImmutableEnumChecker") // List.of cannot be changed.
   private final List<Corner> corners;
 

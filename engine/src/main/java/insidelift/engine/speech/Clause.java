@@ -168,7 +168,7 @@ final class Clause {
     String end = pieces.get(pieces.size() - 1).words();
     boolean alone = pieces.size() == 1;
     boolean behaves = items.stream().anyMatch(item -> item.behaviour() != null) && !hasPhases();
-    if (alone && used.isEmpty() || behaves) {
+    if ((alone && used.isEmpty()) || behaves) {
       if (end.equals("in")) {
         items.add(new Item(content.size(), null, List.of("turn-in")));
       } else if (end.equals("out") || end.equals("off")) {

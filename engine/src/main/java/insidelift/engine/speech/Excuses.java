@@ -72,7 +72,7 @@ final class Excuses {
       if (clause.marks.contains("past")) {
         thePast = true;
         verbOfThePast = clause.isOfThePast();
-      } else if (clause.isContrast() || verbOfThePast && clause.isPresent()) {
+      } else if (clause.isContrast() || (verbOfThePast && clause.isPresent())) {
         thePast = false;
       }
       String own = own(clause, mark);
@@ -81,8 +81,8 @@ final class Excuses {
         if (own.equals("not") && clause.deniesBefore() && bare(clauses, clause)) {
           excuses.set(excuses.size() - 1, "not");
         }
-      } else if (!LASTING.contains(running) && !goesOn(clause)
-          || running.equals("future") && clause.all.contains("now")) {
+      } else if ((!LASTING.contains(running) && !goesOn(clause))
+          || (running.equals("future") && clause.all.contains("now"))) {
         running = "";
       }
       excuses.add(
@@ -131,18 +131,18 @@ final class Excuses {
             .flatMap(piece -> List.of(piece.words().split(" ")).stream())
             .toList();
     return clause.marks.contains("ask")
-        || mark && clause.all.contains("ask-word")
-        || mark && clause.marks.contains("wish")
-        || words.size() > 1
+        || (mark && clause.all.contains("ask-word"))
+        || (mark && clause.marks.contains("wish"))
+        || (words.size() > 1
             && VERBS.contains(words.get(0))
-            && (mark || PRONOUNS.contains(words.get(1)) && clause.behaves());
+            && (mark || (PRONOUNS.contains(words.get(1)) && clause.behaves())));
   }
 
   /** "no push on entry and exit": a denial goes on over what has no verb of its own. */
   private static boolean goesOn(Clause clause) {
     return !clause.says()
-        || clause.link.equals("and")
-            && clause.pieces.stream().noneMatch(piece -> SPEAKS.contains(piece.words()));
+        || (clause.link.equals("and")
+            && clause.pieces.stream().noneMatch(piece -> SPEAKS.contains(piece.words())));
   }
 
   private boolean startsInThePast(List<Clause> clauses) {

@@ -178,8 +178,7 @@ final class Figures {
     }
     String whole = ahead.substring(0, ahead.length() - after.length());
     int length = whole.split(" ", -1).length;
-    boolean still =
-        STILL.matcher(after).matches() && !after.isBlank() && !after.startsWith(" .");
+    boolean still = STILL.matcher(after).matches() && !after.isBlank() && !after.startsWith(" .");
     boolean alone =
         (back.isBlank() || back.matches(".*(?:[,.;:]|and)"))
             && after.matches("(?: ?[,.;!] ?.*| and .*)?");

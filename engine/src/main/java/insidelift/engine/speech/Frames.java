@@ -47,7 +47,7 @@ final class Frames {
     String[] sides = line.split("<-", -1);
     List<Set<String>> needs = new ArrayList<>();
     List<Set<String>> may = new ArrayList<>();
-    for (String word : sides[1].strip().split("\\s+")) {
+    for (String word : sides[1].strip().split("\\s+", -1)) {
       (word.endsWith("?") ? may : needs).add(Set.of(word.replace("?", "").split("\\|")));
     }
     return new Frame(Arrays.stream(sides[0].strip().split(",\\s*")).toList(), needs, may);

@@ -203,7 +203,7 @@ final class Hearing {
       }
     }
     numbers.putAll(clause.numbers);
-    if (clause.effect != null || clause.all.contains("worse-word") && changed) {
+    if (clause.effect != null || (clause.all.contains("worse-word") && changed)) {
       String effect = clause.effect != null ? clause.effect : "worse";
       if (changed && !clause.hasPhases()) {
         proposed.add(new Proposal("last-effect", effect, shown(clause.words)));

@@ -54,7 +54,7 @@ final class Tread {
     }
     boolean labelled = told.size() == 3;
     if (inOrder.size() != 3
-        || !labelled && !tokens.get(start).isNumber()
+        || (!labelled && !tokens.get(start).isNumber())
         || !back.matches(".*\\b(?:temps?|temperatures?|tyres?|tires?|fronts?|pyro\\w*)\\b.*")
         || back.matches(".*\\b(?:rears?|back|pressures?)\\b.*")) {
       return Optional.empty();

@@ -49,8 +49,8 @@ class LoadVectorsTest {
     JsonNode json = predicted(vector);
     vector
         .expected()
-        .fields()
-        .forEachRemaining(
+        .properties()
+        .forEach(
             quantity ->
                 assertThat(found(json, quantity.getKey().replace("LeanDeg", "Deg")))
                     .as(quantity.getKey())

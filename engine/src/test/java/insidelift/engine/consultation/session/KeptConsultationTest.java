@@ -141,13 +141,13 @@ class KeptConsultationTest {
   @Test
   void aSecondConsultationIsNotKeptWhileTheFirstIsRunning() throws Exception {
     Situation dry = Situation.UNKNOWN.with("water", "dry");
-    try (SavedConsultation first = new SavedConsultation(folder, VOCABULARY);
-        SavedConsultation second = new SavedConsultation(folder, VOCABULARY)) {
-      assertThat(first.claimed()).isTrue();
-      first.keep(dry);
-      assertThat(second.claimed()).isFalse();
-      assertThatThrownBy(() -> second.keep(Situation.UNKNOWN)).isInstanceOf(IOException.class);
-      first.close();
+    try (SavedConsultation second = new SavedConsultation(folder, VOCABULARY)) {
+      try (SavedConsultation first = new SavedConsultation(folder, VOCABULARY)) {
+        assertThat(first.claimed()).isTrue();
+        first.keep(dry);
+        assertThat(second.claimed()).isFalse();
+        assertThatThrownBy(() -> second.keep(Situation.UNKNOWN)).isInstanceOf(IOException.class);
+      }
       assertThat(second.claimed()).isTrue();
       assertThat(second.unfinished().orElseThrow().situation()).isEqualTo(dry);
     }
