@@ -76,13 +76,13 @@ final class AnswerPage {
             .toList();
   }
 
-  Wish show() throws Left {
+  Wish show() throws UserLeftException {
     Leaves.show(screen, List.of(answer));
     return ask();
   }
 
   /** The same without the answer, which stands on the screen already. */
-  Wish ask() throws Left {
+  Wish ask() throws UserLeftException {
     while (true) {
       menu();
       String line = screen.confirm("Enter: done, or one of these by word or number:", words);
@@ -107,7 +107,7 @@ final class AnswerPage {
   }
 
   /** What a line wants; nothing where it was shown, answered or not understood. */
-  private Optional<Wish> wish(String line) throws Left {
+  private Optional<Wish> wish(String line) throws UserLeftException {
     if (line.equals("?") || line.equals("help")) {
       screen.say(new Text(screen.width()).line("").paragraph(HELP).lines());
       return Optional.empty();
@@ -148,7 +148,7 @@ final class AnswerPage {
     return words.stream().filter(word -> word.startsWith(line)).toList();
   }
 
-  private Optional<Wish> told(String line) throws Left {
+  private Optional<Wish> told(String line) throws UserLeftException {
     switch (talk.hear(line, Optional.empty())) {
       case NOTED -> {
         return Optional.of(Wish.TOLD);

@@ -1,6 +1,5 @@
 package insidelift.console;
 
-import insidelift.console.NotesCommand.NoteText;
 import insidelift.engine.notes.NoteBook;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
@@ -28,14 +27,14 @@ final class Answering implements Asker {
   }
 
   @Override
-  public Reply ask(Choices choices) throws Left {
+  public Reply ask(Choices choices) throws UserLeftException {
     Optional<Question> question = vocabulary.question(choices.label());
     while (true) {
       Reply reply = asker.ask(choices);
       if (reply instanceof Reply.Explain && question.isPresent()) {
         explain(question.get());
       } else if (reply instanceof Reply.Quit) {
-        throw new Left(false);
+        throw new UserLeftException(false);
       } else if (reply instanceof Reply.Help) {
         screen.say(help(screen.width()));
       } else if (reply instanceof Reply.Inquiry inquiry) {
@@ -46,7 +45,7 @@ final class Answering implements Asker {
     }
   }
 
-  private void explain(Question question) throws Left {
+  private void explain(Question question) throws UserLeftException {
     Text text = new Text(screen.width());
     for (String note : question.notes()) {
       NoteText.write(notes.note(note), notes, text);

@@ -4,7 +4,7 @@ package insidelift.console;
 interface Asker {
 
   /** Asks until something is understood. */
-  Reply ask(Choices choices) throws Left;
+  Reply ask(Choices choices) throws UserLeftException;
 
   /** The way of asking that fits the screen, which shows when it is first waited for. */
   static Asker on(Screen screen) {

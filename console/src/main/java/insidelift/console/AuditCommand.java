@@ -62,10 +62,10 @@ final class AuditCommand implements Callable<Integer> {
       Advisor advisor = overlay.beside(Advisor.load());
       boolean failed = cases == null ? audit(advisor, out) : cases(advisor, out);
       out.flush();
-      return failed ? Insidelift.FAILED : 0;
+      return failed ? ExitCode.FAILED : 0;
     } catch (CaseProblem e) {
       spec.commandLine().getErr().println("insidelift: " + e.getMessage());
-      return Insidelift.FAILED;
+      return ExitCode.FAILED;
     }
   }
 

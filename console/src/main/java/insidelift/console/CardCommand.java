@@ -110,6 +110,6 @@ final class CardCommand implements Callable<Integer> {
 
   private int failed(String why) {
     spec.commandLine().getErr().println("insidelift: " + why);
-    return Insidelift.FAILED;
+    return ExitCode.FAILED;
   }
 }

@@ -27,7 +27,7 @@ final class CardPage {
    *
    * @param subject whom and what it is for; may be empty
    */
-  void ask(Situation situation, Advice advice, String subject) throws Left {
+  void ask(Situation situation, Advice advice, String subject) throws UserLeftException {
     String page =
         new Pages()
             .pitCard(

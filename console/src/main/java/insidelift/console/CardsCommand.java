@@ -1,7 +1,6 @@
 package insidelift.console;
 
 import insidelift.console.Choices.Choice;
-import insidelift.console.NotesCommand.NoteText;
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.logbook.ReviewEntry;
@@ -9,7 +8,7 @@ import insidelift.engine.notes.Note;
 import insidelift.engine.training.Card;
 import insidelift.engine.training.CardBox;
 import insidelift.engine.training.Examiner;
-import insidelift.engine.training.Progress;
+import insidelift.engine.training.LearningProgress;
 import insidelift.engine.training.Repetition;
 import insidelift.engine.training.Schedule;
 import insidelift.engine.training.StudyLog;
@@ -86,7 +85,7 @@ final class CardsCommand extends Practice {
         });
   }
 
-  private static int ask(Screen screen, Advisor advisor, Card card) throws Left {
+  private static int ask(Screen screen, Advisor advisor, Card card) throws UserLeftException {
     if (card instanceof Card.Choice choice) {
       return new ChoiceCard(screen, new Examiner(advisor)).ask(choice);
     }
@@ -109,7 +108,7 @@ final class CardsCommand extends Practice {
   private static List<String> progress(List<Card> cards, Schedule schedule) {
     List<String> lines = new ArrayList<>();
     lines.add("topic               cards  never seen  learning  known");
-    for (Progress one : Progress.of(cards, schedule)) {
+    for (LearningProgress one : LearningProgress.of(cards, schedule)) {
       lines.add(
           "%-18s  %5d  %10d  %8d  %5d"
               .formatted(one.topic(), one.cards(), one.never(), one.learning(), one.known()));

@@ -72,10 +72,10 @@ record CaseAdvice(
       situation = source.read(loader.vocabulary(), DataFolder::find).situation();
     } catch (CaseProblem e) {
       err.println("insidelift: " + source.shown() + ": " + e.getMessage());
-      return Insidelift.FAILED;
+      return ExitCode.FAILED;
     } catch (LogbookProblem e) {
       err.println("insidelift: " + Text.safe(e.getMessage()));
-      return Insidelift.FAILED;
+      return ExitCode.FAILED;
     }
     try {
       Advisor advisor = overlay.beside(loader.advisor());
@@ -86,13 +86,13 @@ record CaseAdvice(
       }
     } catch (CaseProblem e) {
       err.println("insidelift: " + e.getMessage());
-      return Insidelift.FAILED;
+      return ExitCode.FAILED;
     } catch (LogbookProblem e) {
       err.println("insidelift: " + Text.safe(e.getMessage()));
-      return Insidelift.FAILED;
+      return ExitCode.FAILED;
     } catch (RefusedInputException e) {
       err.println("insidelift: " + source.shown() + ": kart." + Text.safe(e.getMessage()));
-      return Insidelift.FAILED;
+      return ExitCode.FAILED;
     }
     out.flush();
     return 0;

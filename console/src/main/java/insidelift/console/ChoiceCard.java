@@ -24,7 +24,7 @@ final class ChoiceCard {
   }
 
   /** Asks, judges, says how it was; and returns the quality of the answer. */
-  int ask(Card.Choice card) throws Left {
+  int ask(Card.Choice card) throws UserLeftException {
     List<String> ask = examiner.ask(card);
     Text told = new Text(screen.width()).line("");
     ask.subList(0, ask.size() - 1).forEach(told::paragraph);
@@ -61,7 +61,7 @@ final class ChoiceCard {
   /** One of some choices; every other wish is answered with how to answer. */
   static String choose(
       Screen screen, Asker asker, String label, List<String> head, List<Choice> choices)
-      throws Left {
+      throws UserLeftException {
     Choices all = new Choices(label, head, choices, Optional.empty(), Optional.empty(), false);
     while (true) {
       Reply reply = asker.ask(all);
@@ -69,7 +69,7 @@ final class ChoiceCard {
         return chosen.value();
       }
       if (reply instanceof Reply.Quit) {
-        throw new Left(false);
+        throw new UserLeftException(false);
       }
       screen.say("Choose by a number or the first letters. quit or Ctrl-C leaves.");
     }

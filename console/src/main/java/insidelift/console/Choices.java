@@ -103,14 +103,14 @@ record Choices(
     if (command.isPresent()) {
       return command.get();
     }
-    if (fitting(said).isEmpty() && Inquiries.recognises(said)) {
+    if (fitting(said).isEmpty() && Remark.asks(said)) {
       return new Reply.Inquiry(line.strip());
     }
     if (beside.isPresent() && Amount.of(said).flatMap(Amount::unit).isPresent()) {
       return beside.get().read(said);
     }
     Reply reply = range.isPresent() ? range.get().read(said) : choice(said);
-    return reply instanceof Reply.Unclear && Talk.isSentence(said)
+    return reply instanceof Reply.Unclear && Remark.tells(said)
         ? new Reply.Told(line.strip())
         : reply;
   }

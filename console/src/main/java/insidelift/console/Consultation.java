@@ -71,7 +71,7 @@ final class Consultation {
       return hold(screen, folder, words, units, said);
     } catch (IOException | Screen.NoTerminal e) {
       out.println("insidelift: the terminal cannot be opened");
-      return Insidelift.FAILED;
+      return ExitCode.FAILED;
     }
   }
 
@@ -94,16 +94,16 @@ final class Consultation {
     try {
       consultation.hold(said);
       return 0;
-    } catch (Left left) {
+    } catch (UserLeftException left) {
       screen.say("");
       consultation.farewell();
-      return left.interrupted() ? Insidelift.INTERRUPTED : 0;
+      return left.interrupted() ? ExitCode.INTERRUPTED : 0;
     } finally {
       consultation.saved.close();
     }
   }
 
-  private void hold(Optional<String> said) throws Left {
+  private void hold(Optional<String> said) throws UserLeftException {
     saving = saved.claimed();
     if (!saving) {
       screen.say(
@@ -148,7 +148,7 @@ final class Consultation {
   }
 
   /** Shows the answer for as long as it stays what it is, and says what is wished then. */
-  private Wish answered() throws Left {
+  private Wish answered() throws UserLeftException {
     boolean more = !blocked() && !session.open().isEmpty();
     List<Wish> wishes = new ArrayList<>(List.of(Wish.CARD, Wish.LOG, Wish.NEXT));
     if (sheet.offered()) {
@@ -175,7 +175,7 @@ final class Consultation {
   }
 
   /** Does what changes nothing in the answer; whether it was such a wish. */
-  private boolean stays(Wish wish) throws Left {
+  private boolean stays(Wish wish) throws UserLeftException {
     return switch (wish) {
       case KEEP -> {
         sheet.ask(kart);
@@ -197,7 +197,7 @@ final class Consultation {
   }
 
   /** Whether there are questions to ask again. */
-  private boolean goesOn(Wish wish) throws Left {
+  private boolean goesOn(Wish wish) throws UserLeftException {
     switch (wish) {
       case MORE -> limit = asked + ANSWERS;
       case CHANGE -> review();
@@ -219,7 +219,7 @@ final class Consultation {
     return true;
   }
 
-  private void begin() throws Left {
+  private void begin() throws UserLeftException {
     settings.back();
     asked = 0;
     limit = ANSWERS;
@@ -227,7 +227,7 @@ final class Consultation {
   }
 
   /** The same kart's next heat: only what is of one run is asked again. */
-  private void next() throws Left {
+  private void next() throws UserLeftException {
     String levers =
         session.advice().suggestions().stream()
             .filter(Suggestion::first)
@@ -241,7 +241,7 @@ final class Consultation {
     begin();
   }
 
-  private boolean yes(String ask) throws Left {
+  private boolean yes(String ask) throws UserLeftException {
     while (true) {
       String line = screen.ask(ask, List.of("y", "n")).toLowerCase(Locale.ROOT);
       if (line.equals("y") || line.equals("yes")) {
@@ -257,7 +257,7 @@ final class Consultation {
   /**
    * Whether everything is to be asked anew: one letter typed too much must not cost the answers.
    */
-  private boolean anew() throws Left {
+  private boolean anew() throws UserLeftException {
     String line =
         screen.ask("Begin anew, with no answers? Type y, or Enter to stay:", List.of("y"));
     return line.equals("y") || line.equals("yes");
@@ -279,7 +279,7 @@ final class Consultation {
     return vocabulary.question(question).map(q -> !q.safety()).orElse(false);
   }
 
-  private void questions() throws Left {
+  private void questions() throws UserLeftException {
     boolean reviewed = false;
     boolean said = false;
     while (true) {
@@ -329,14 +329,14 @@ final class Consultation {
     return session.status() == Status.FIX_FIRST;
   }
 
-  private void ownLog() throws Left {
+  private void ownLog() throws UserLeftException {
     if (!blocked() && opening.ownLog(preparation)) {
       kart = preparation.log().map(OwnLog::kartName);
       keep();
     }
   }
 
-  private void safety() throws Left {
+  private void safety() throws UserLeftException {
     safetyPage().ask();
     keep();
   }
@@ -345,7 +345,7 @@ final class Consultation {
     return new SafetyPage(screen, session, vocabulary, talk);
   }
 
-  private void question(Question question, String progress) throws Left {
+  private void question(Question question, String progress) throws UserLeftException {
     List<Choice> more =
         question.id().equals("front-temps")
             ? List.of(new Choice(MEASURED, "I have measured: let me type the numbers"))
@@ -372,7 +372,7 @@ final class Consultation {
     keep();
   }
 
-  private void command(Reply reply) throws Left {
+  private void command(Reply reply) throws UserLeftException {
     if (reply instanceof Reply.Back) {
       back();
     } else if (reply instanceof Reply.Review) {
@@ -382,7 +382,7 @@ final class Consultation {
     }
   }
 
-  private void back() throws Left {
+  private void back() throws UserLeftException {
     String step = session.back().orElse(SafetyPage.STEP);
     switch (step) {
       case SettingsPage.STEP -> settings.back();
@@ -394,14 +394,14 @@ final class Consultation {
   }
 
   /** Shows the answers until they are found right. */
-  private void review() throws Left {
+  private void review() throws UserLeftException {
     while (!reviewed()) {
       keep();
     }
   }
 
   /** Whether the answers were found right. */
-  private boolean reviewed() throws Left {
+  private boolean reviewed() throws UserLeftException {
     ReviewPage.Wish wish = new ReviewPage(screen, session, vocabulary, settings, talk).ask();
     if (wish instanceof ReviewPage.Wish.Safety) {
       safety();

@@ -70,7 +70,7 @@ final class DemoCommand implements Callable<Integer> {
       pause();
       show(answered(advice, scene.situation()));
       if (folder != null && !card(scene, advice, number)) {
-        return Insidelift.FAILED;
+        return ExitCode.FAILED;
       }
       if (scene.proof().isPresent()) {
         pause();

@@ -147,15 +147,15 @@ final class DrillCommand extends Practice {
       StudyLog log,
       String title,
       DrillCase hidden)
-      throws Left, LogbookProblem {
+      throws UserLeftException, LogbookProblem {
     Drill drill = new Drill(advisor, next, hidden);
     new DrillPage(screen, advisor, drill).play(title);
     Judgement judged;
-    Progress.begin("Judging");
+    ProgressLine.begin("Judging");
     try {
       judged = new Judgement(advisor, next, drill);
     } finally {
-      Progress.end();
+      ProgressLine.end();
     }
     AttemptEntry attempt =
         new AttemptEntry(
@@ -176,11 +176,11 @@ final class DrillCommand extends Practice {
     }
   }
 
-  private static void show(Screen screen, Advisor advisor, Judgement judged) throws Left {
+  private static void show(Screen screen, Advisor advisor, Judgement judged) throws UserLeftException {
     Leaves.show(screen, new DrillText(screen.width(), advisor).result(judged));
   }
 
-  private static boolean another(Screen screen) throws Left {
+  private static boolean another(Screen screen) throws UserLeftException {
     screen.say("");
     while (true) {
       String line = screen.ask("Enter: the next case, or type quit:", List.of("quit"));

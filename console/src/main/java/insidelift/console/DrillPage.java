@@ -58,7 +58,7 @@ final class DrillPage {
   }
 
   /** Plays the case to its end, under a title that gives nothing away. */
-  void play(String title) throws Left {
+  void play(String title) throws UserLeftException {
     screen.say(new DrillText(screen.width(), advisor).opening(title, drill.hidden()));
     while (ask()) {
       // Until the trainee decides.
@@ -67,7 +67,7 @@ final class DrillPage {
   }
 
   /** Whether the trainee wants to go on asking. */
-  private boolean ask() throws Left {
+  private boolean ask() throws UserLeftException {
     List<Choice> choices = new ArrayList<>();
     choices.add(new Choice(LOOK, "look the kart over"));
     PARTS.keySet().forEach(part -> choices.add(new Choice(part, WORDS.get(part))));
@@ -93,7 +93,7 @@ final class DrillPage {
     return true;
   }
 
-  private void question(String part) throws Left {
+  private void question(String part) throws UserLeftException {
     List<Question> questions =
         advisor.vocabulary().questions().stream()
             .filter(question -> PARTS.get(part).contains(question.group()))
@@ -130,7 +130,7 @@ final class DrillPage {
             .lines());
   }
 
-  private void decide() throws Left {
+  private void decide() throws UserLeftException {
     List<Choice> findings = new ArrayList<>();
     findings.add(new Choice("fault", "a fault, or something to set before any lever"));
     advisor.vocabulary().findings().forEach(one -> findings.add(new Choice(one.id(), one.words())));
@@ -157,7 +157,7 @@ final class DrillPage {
   }
 
   /** A step of another lever, or none. */
-  private String first() throws Left {
+  private String first() throws UserLeftException {
     List<Choice> levers = new ArrayList<>();
     levers.add(new Choice(Drill.NONE, "none: nothing comes before camber and caster"));
     for (LeverWord word : advisor.vocabulary().levers()) {
@@ -176,7 +176,7 @@ final class DrillPage {
     return lever + " " + choose(lever, "Which way?", ways);
   }
 
-  private Step step(Lever lever) throws Left {
+  private Step step(Lever lever) throws UserLeftException {
     boolean camber = lever == Lever.CAMBER;
     List<Choice> ways =
         List.of(
@@ -204,7 +204,7 @@ final class DrillPage {
     }
   }
 
-  private String choose(String label, String head, List<Choice> choices) throws Left {
+  private String choose(String label, String head, List<Choice> choices) throws UserLeftException {
     return ChoiceCard.choose(screen, asker, label, List.of(head), choices);
   }
 }

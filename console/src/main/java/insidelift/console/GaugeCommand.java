@@ -2,7 +2,6 @@ package insidelift.console;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import insidelift.console.NotesCommand.NoteText;
 import insidelift.engine.geometry.Gauge;
 import insidelift.engine.geometry.GaugeReading;
 import insidelift.engine.notes.Note;

@@ -1,6 +1,5 @@
 package insidelift.console;
 
-import insidelift.console.NotesCommand.NoteText;
 import insidelift.engine.consultation.explanation.Explanation;
 import insidelift.engine.consultation.session.Session;
 import insidelift.engine.notes.NoteBook;
@@ -12,10 +11,8 @@ import insidelift.shared.advice.Advice;
 import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.situation.Printable;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -38,17 +35,6 @@ final class Inquiries {
     this.notes = notes;
   }
 
-  /** Whether a line asks something in return. */
-  static boolean recognises(String line) {
-    List<String> words = words(line);
-    String first = words.get(0);
-    return first.equals("why")
-        || first.equals("how")
-        || (first.equals("rule") && words.size() > 1)
-        || (first.equals("what") && words.size() > 1 && words.get(1).equals("if"))
-        || (first.equals("what") && words.size() > 2 && words.get(1).equals("is"));
-  }
-
   /**
    * The answer to what a line asks.
    *
@@ -56,7 +42,7 @@ final class Inquiries {
    * @param current the question that stands open, if one does
    */
   List<String> answer(String line, Optional<Question> current) {
-    List<String> words = words(line);
+    List<String> words = Remark.words(line);
     List<String> rest = words.subList(1, words.size());
     return switch (words.get(0)) {
       case "why" ->
@@ -95,10 +81,6 @@ final class Inquiries {
                     "There is no note on "
                         + Printable.quoted(word)
                         + ". All of them: insidelift notes"));
-  }
-
-  private static List<String> words(String line) {
-    return Arrays.asList(line.strip().toLowerCase(Locale.ROOT).split("\\s+", -1));
   }
 
   private List<String> why(List<String> words) {

@@ -43,12 +43,6 @@ import picocli.CommandLine.Spec;
     })
 public final class Insidelift implements Runnable {
 
-  /** A command failed: a file cannot be read or used. */
-  static final int FAILED = 1;
-
-  /** Left by Ctrl-C, as shells have it: 128 and the number of the signal. */
-  static final int INTERRUPTED = 130;
-
   @Mixin private UnitsOption units;
 
   @Spec private CommandSpec spec;

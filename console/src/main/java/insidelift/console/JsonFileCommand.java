@@ -44,10 +44,10 @@ abstract class JsonFileCommand implements Callable<Integer> {
       spec.commandLine()
           .getErr()
           .println("insidelift: " + Printable.shown(e.getInput(), 200) + ": no such file");
-      return Insidelift.FAILED;
+      return ExitCode.FAILED;
     } catch (RefusedInputException e) {
       spec.commandLine().getErr().println("insidelift: " + Text.safe(e.getMessage()));
-      return Insidelift.FAILED;
+      return ExitCode.FAILED;
     }
     if (json) {
       out.println(JsonOutput.pretty(result.json()));

@@ -49,7 +49,7 @@ final class KeepPage {
    *
    * @param known what the logbook calls the kart; empty if that was not said
    */
-  void ask(Optional<String> known) throws Left {
+  void ask(Optional<String> known) throws UserLeftException {
     if (session.status() == Status.FIX_FIRST) {
       screen.say("", "A fault comes first: put it right, then keep a setting.");
       return;
@@ -96,7 +96,7 @@ final class KeepPage {
             && session.situation().facts(vocabulary).stream().noneMatch(Answer::complaint));
   }
 
-  private String name(Optional<String> known) throws Left {
+  private String name(Optional<String> known) throws UserLeftException {
     String shown = known.map(name -> Printable.shown(name, 80)).orElse("");
     String line =
         screen.ask(
@@ -107,7 +107,7 @@ final class KeepPage {
   }
 
   /** What else is on the sheet, one thing a line; empty if the user wants none of it. */
-  private Optional<Baseline> typed() throws Left {
+  private Optional<Baseline> typed() throws UserLeftException {
     TypedSheet sheet = new TypedSheet(vocabulary);
     screen.say(
         new Text(screen.width())

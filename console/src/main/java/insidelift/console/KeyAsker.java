@@ -53,7 +53,7 @@ final class KeyAsker implements Asker {
   }
 
   @Override
-  public Reply ask(Choices choices) throws Left {
+  public Reply ask(Choices choices) throws UserLeftException {
     Attributes before = terminal.enterRawMode();
     Page page = new Page(choices);
     Terminal.SignalHandler resized =
@@ -111,7 +111,7 @@ final class KeyAsker implements Asker {
       this.choices = choices;
     }
 
-    Reply answer() throws Left {
+    Reply answer() throws UserLeftException {
       KeyMap<Key> keys = keys();
       screen.dropTyped();
       while (true) {
@@ -122,7 +122,7 @@ final class KeyAsker implements Asker {
         Key key = reader.readBinding(keys, null, true);
         if (key == null || (key == Key.END && typed.isEmpty())) {
           leave("");
-          throw new Left(false);
+          throw new UserLeftException(false);
         }
         remark = "";
         Reply reply = press(key);

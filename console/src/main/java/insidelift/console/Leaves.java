@@ -15,7 +15,7 @@ final class Leaves {
 
   private Leaves() {}
 
-  static void show(Screen screen, List<Part> parts) throws Left {
+  static void show(Screen screen, List<Part> parts) throws UserLeftException {
     int room = screen.keys() ? Math.max(5, screen.height() - BESIDE) : Integer.MAX_VALUE;
     List<Page> pages = pages(parts, room);
     for (int i = 0; i < pages.size(); i++) {

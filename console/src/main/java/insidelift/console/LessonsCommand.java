@@ -1,7 +1,6 @@
 package insidelift.console;
 
 import insidelift.console.AdviceText.Part;
-import insidelift.console.NotesCommand.NoteText;
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.logbook.LogbookProblem;
 import insidelift.engine.logbook.ReviewEntry;
@@ -87,7 +86,7 @@ final class LessonsCommand extends Practice {
         });
   }
 
-  private static int lesson(Screen screen, ChoiceCard card, Lesson lesson) throws Left {
+  private static int lesson(Screen screen, ChoiceCard card, Lesson lesson) throws UserLeftException {
     List<Part> parts = new ArrayList<>();
     Text claim = new Text(screen.width());
     NoteText.section("Claim", lesson.note().section("Claim"), claim);
@@ -103,7 +102,7 @@ final class LessonsCommand extends Practice {
     return card.ask(lesson.question());
   }
 
-  private static boolean goOn(Screen screen) throws Left {
+  private static boolean goOn(Screen screen) throws UserLeftException {
     screen.say("");
     return !"quit"
         .startsWith(nonEmpty(screen.ask("Enter: next lesson, or type quit:", List.of("quit"))));

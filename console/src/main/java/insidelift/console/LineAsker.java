@@ -14,7 +14,7 @@ final class LineAsker implements Asker {
   }
 
   @Override
-  public Reply ask(Choices choices) throws Left {
+  public Reply ask(Choices choices) throws UserLeftException {
     screen.say("");
     screen.say(page(choices, screen.width()));
     List<String> words = new ArrayList<>(choices.choices().stream().map(Choice::id).toList());

@@ -17,6 +17,6 @@ final class LogDamage {
   static int say(List<Notice> notices, PrintWriter err) {
     notices.forEach(notice -> err.println("insidelift: " + Text.safe(notice.sentence())));
     err.flush();
-    return notices.stream().anyMatch(Notice::lost) ? Insidelift.FAILED : 0;
+    return notices.stream().anyMatch(Notice::lost) ? ExitCode.FAILED : 0;
   }
 }

@@ -46,7 +46,7 @@ final class LogPage {
   }
 
   /** Asks and writes. */
-  void ask(Situation situation) throws Left {
+  void ask(Situation situation) throws UserLeftException {
     screen.say(new Text(screen.width()).line("").heading("This run, for the logbook").lines());
     try {
       List<String> names = new ArrayList<>();
@@ -80,14 +80,14 @@ final class LogPage {
         .orElse(List.of());
   }
 
-  private String name(String ask, String last) throws Left {
+  private String name(String ask, String last) throws UserLeftException {
     String offer =
         last.isEmpty() ? "(Enter: leave it)" : "(Enter: %s)".formatted(Printable.shown(last, 80));
     String line = screen.ask(ask + " " + offer, List.of());
     return line.isEmpty() ? last : line;
   }
 
-  private Optional<LapTimes> laps() throws Left {
+  private Optional<LapTimes> laps() throws UserLeftException {
     while (true) {
       String line =
           screen.ask("Lap times, the out-lap first, as in 61.2 52.3 52.1 (Enter: none)", List.of());

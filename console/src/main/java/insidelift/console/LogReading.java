@@ -48,6 +48,6 @@ abstract class LogReading implements Callable<Integer> {
 
   private int failed(String message) {
     spec.commandLine().getErr().println("insidelift: " + Text.safe(message));
-    return Insidelift.FAILED;
+    return ExitCode.FAILED;
   }
 }

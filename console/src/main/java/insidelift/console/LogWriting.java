@@ -51,7 +51,7 @@ abstract class LogWriting implements Callable<Integer> {
       throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
     } catch (LogbookProblem | UnreadableLapTimes | CaseProblem e) {
       spec.commandLine().getErr().println("insidelift: " + Text.safe(e.getMessage()));
-      return Insidelift.FAILED;
+      return ExitCode.FAILED;
     }
     Glyphs.forOutput(Outputs.charset(System.out))
         .fit(lines)

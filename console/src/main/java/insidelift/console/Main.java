@@ -36,7 +36,7 @@ public final class Main {
       code = run(args);
     } catch (LinkageError e) {
       System.err.println("insidelift: this build is incomplete: build it again (" + e + ")");
-      code = Insidelift.FAILED;
+      code = ExitCode.FAILED;
     } catch (RuntimeException | Error e) {
       code = broke(e, Outputs.writer(System.err));
     }
@@ -51,13 +51,13 @@ public final class Main {
     }
     if (!List.of(args).contains("-")) {
       // Whoever types into standard input is not waiting.
-      Progress.begin("Working");
+      ProgressLine.begin("Working");
     }
     try {
       int code = understood(args);
-      return Outputs.arrived() ? code : Insidelift.FAILED;
+      return Outputs.arrived() ? code : ExitCode.FAILED;
     } finally {
-      Progress.end();
+      ProgressLine.end();
     }
   }
 
@@ -80,7 +80,7 @@ public final class Main {
       return Consultation.start(out, DataFolder.find(), units, said);
     } catch (LogbookProblem e) {
       err.println("insidelift: " + Text.safe(e.getMessage()));
-      return Insidelift.FAILED;
+      return ExitCode.FAILED;
     }
   }
 
@@ -91,7 +91,7 @@ public final class Main {
           "insidelift: a fault of this program, not of yours: "
               + Text.safe(e.getClass().getSimpleName() + ": " + e.getMessage()));
     }
-    return Insidelift.FAILED;
+    return ExitCode.FAILED;
   }
 
   /** Whether a signal ends the program: then whoever reads the terminal is cut off, rightly. */

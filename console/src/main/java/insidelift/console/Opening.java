@@ -61,7 +61,7 @@ final class Opening {
   }
 
   /** Offers to go on where the last consultation was left. */
-  boolean resumed() throws Left {
+  boolean resumed() throws UserLeftException {
     Optional<Unfinished> before = saved.unfinished();
     if (!saved.aside().isEmpty()) {
       screen.say(
@@ -103,7 +103,7 @@ final class Opening {
    *
    * @return whether it was taken over
    */
-  boolean ownLog(Preparation preparation) throws Left {
+  boolean ownLog(Preparation preparation) throws UserLeftException {
     Optional<OwnLog> own = preparation.log();
     if (!preparation.damage().isEmpty()) {
       Text lost = new Text(screen.width()).line("");

@@ -26,9 +26,9 @@ final class Outputs {
         : Charset.forName(name);
   }
 
-  /** A writer in that encoding, whose first word takes the line of {@link Progress} away. */
+  /** A writer in that encoding, whose first word takes the line of {@link ProgressLine} away. */
   static PrintWriter writer(PrintStream stream) {
-    return new PrintWriter(new OutputStreamWriter(Progress.before(stream), charset(stream)), true);
+    return new PrintWriter(new OutputStreamWriter(ProgressLine.before(stream), charset(stream)), true);
   }
 
   /** Whether all output reached its end; if not, that is said. */

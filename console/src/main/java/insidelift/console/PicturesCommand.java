@@ -159,6 +159,6 @@ final class PicturesCommand implements Callable<Integer> {
 
   private int failed(String why) {
     spec.commandLine().getErr().println("insidelift: " + why);
-    return Insidelift.FAILED;
+    return ExitCode.FAILED;
   }
 }

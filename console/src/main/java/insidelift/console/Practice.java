@@ -65,7 +65,7 @@ abstract class Practice implements Callable<Integer> {
   /** Says that it failed, and why. */
   final int failed(String message) {
     spec.commandLine().getErr().println("insidelift: " + Text.safe(message));
-    return Insidelift.FAILED;
+    return ExitCode.FAILED;
   }
 
   /** Prints lines without a dialogue. */
@@ -80,7 +80,7 @@ abstract class Practice implements Callable<Integer> {
   /** What is done on a screen. */
   interface Dialogue {
     /** Holds it to its end. */
-    void hold(Screen screen) throws Left, LogbookProblem;
+    void hold(Screen screen) throws UserLeftException, LogbookProblem;
   }
 
   /** Holds a dialogue on the terminal, with a last line when the user leaves. */
@@ -90,9 +90,9 @@ abstract class Practice implements Callable<Integer> {
       try {
         dialogue.hold(screen);
         return 0;
-      } catch (Left left) {
+      } catch (UserLeftException left) {
         screen.say("", farewell);
-        return left.interrupted() ? Insidelift.INTERRUPTED : 0;
+        return left.interrupted() ? ExitCode.INTERRUPTED : 0;
       }
     }
   }

@@ -125,6 +125,6 @@ final class ProveCommand implements Callable<Integer> {
 
   private int failed(String message) {
     spec.commandLine().getErr().println("insidelift: " + Text.safe(message));
-    return Insidelift.FAILED;
+    return ExitCode.FAILED;
   }
 }

@@ -43,7 +43,7 @@ final class ReviewPage {
     this.settings = settings;
   }
 
-  Wish ask() throws Left {
+  Wish ask() throws UserLeftException {
     List<Question> answered = answered();
     Text text = new Text(screen.width()).line("").heading("Your answers");
     text.item("  1  ", "the look at the kart: " + safety());

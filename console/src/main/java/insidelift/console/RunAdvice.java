@@ -3,7 +3,7 @@ package insidelift.console;
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.session.SavedConsultation;
 import insidelift.engine.geometry.RefusedInputException;
-import insidelift.engine.logbook.Decision;
+import insidelift.engine.logbook.AdviceTaken;
 import insidelift.engine.logbook.RunEntry;
 import insidelift.shared.Lever;
 import insidelift.shared.Vocabulary;
@@ -59,7 +59,7 @@ final class RunAdvice {
     } catch (RefusedInputException e) {
       throw new CaseProblem(name() + ": kart." + e.getMessage());
     }
-    List<Decision> decisions = new ArrayList<>();
+    List<AdviceTaken> decisions = new ArrayList<>();
     took.forEach(lever -> decisions.add(decision(advice, lever, true, "")));
     declined.forEach((lever, reason) -> decisions.add(decision(advice, lever, false, reason)));
     return run -> run.withAdvice(decisions);
@@ -86,7 +86,7 @@ final class RunAdvice {
     return advised == null ? "the last consultation" : Printable.shown(advised, 200);
   }
 
-  private static Decision decision(Advice advice, Lever lever, boolean taken, String reason) {
+  private static AdviceTaken decision(Advice advice, Lever lever, boolean taken, String reason) {
     Suggestion moved =
         advice.suggestions().stream()
             .filter(suggestion -> suggestion.lever() == lever && suggestion.moves())
@@ -97,7 +97,7 @@ final class RunAdvice {
                         (taken ? "--took: " : "--declined: ")
                             + "that advice does not move "
                             + lever.id()));
-    return new Decision(
+    return new AdviceTaken(
         lever, moved.direction(), moved.degrees(), moved.reasons().get(0).note(), taken, reason);
   }
 

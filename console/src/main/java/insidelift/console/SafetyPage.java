@@ -98,7 +98,7 @@ final class SafetyPage {
                     || session.situation().declined().contains(question.id()));
   }
 
-  void ask() throws Left {
+  void ask() throws UserLeftException {
     screen.say(lines());
     while (true) {
       String line = screen.ask("true: ", List.of("ok", "more"));

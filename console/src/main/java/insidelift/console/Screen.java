@@ -98,7 +98,7 @@ final class Screen implements AutoCloseable {
    * @throws IOException if there is no terminal to be had
    */
   static Screen open(Map<String, String> environment) throws IOException {
-    Progress.end();
+    ProgressLine.end();
     String type = environment.getOrDefault("TERM", "");
     Charset charset = Outputs.charset(System.out);
     Screen screen =
@@ -243,7 +243,7 @@ final class Screen implements AutoCloseable {
   /**
    * Lines that may be longer than the screen is high: where keys are read, a screenful at a time.
    */
-  void read(List<String> lines) throws Left {
+  void read(List<String> lines) throws UserLeftException {
     int room = keys ? Math.max(5, height() - 2) : Integer.MAX_VALUE;
     for (int from = 0; from < lines.size(); from += room) {
       boolean last = lines.size() - from <= room;
@@ -289,13 +289,13 @@ final class Screen implements AutoCloseable {
     terminal.setAttributes(attributes);
     end();
     // Leaving at once is the promise; everything worth keeping is on disk already.
-    Runtime.getRuntime().halt(Insidelift.INTERRUPTED);
+    Runtime.getRuntime().halt(ExitCode.INTERRUPTED);
   }
 
   /**
    * Asks where Enter says yes: what was pressed before the question stood there says nothing to it.
    */
-  String confirm(String prompt, List<String> words) throws Left {
+  String confirm(String prompt, List<String> words) throws UserLeftException {
     if (keys && terminal != null) {
       dropTyped();
     }
@@ -306,11 +306,11 @@ final class Screen implements AutoCloseable {
    * Asks for one line; Tab completes the words. Two words mean the same wherever a line is asked
    * for, unless they are among those: {@code quit} leaves, {@code help} says how to answer.
    */
-  String ask(String prompt, List<String> words) throws Left {
+  String ask(String prompt, List<String> words) throws UserLeftException {
     while (true) {
       String line = line(prompt, words);
       if (line.equals(QUIT) && !words.contains(QUIT)) {
-        throw new Left(false);
+        throw new UserLeftException(false);
       }
       if (!(line.equals("?") || line.equals(HELP)) || words.contains(HELP)) {
         return line;
@@ -319,7 +319,7 @@ final class Screen implements AutoCloseable {
     }
   }
 
-  private String line(String prompt, List<String> words) throws Left {
+  private String line(String prompt, List<String> words) throws UserLeftException {
     List<String> lines = new Text(width()).paragraph(glyphs.fit(prompt)).lines();
     String last = lines.get(lines.size() - 1) + " ";
     say(lines.subList(0, lines.size() - 1));
@@ -331,9 +331,9 @@ final class Screen implements AutoCloseable {
       waits();
       return reader.readLine(last).strip();
     } catch (UserInterruptException e) {
-      throw new Left(true);
+      throw new UserLeftException(true);
     } catch (EndOfFileException e) {
-      throw new Left(false);
+      throw new UserLeftException(false);
     }
   }
 

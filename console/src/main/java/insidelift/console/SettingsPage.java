@@ -50,7 +50,7 @@ final class SettingsPage {
    *
    * @return the command that interrupted it, if one did
    */
-  Optional<Reply> levers() throws Left {
+  Optional<Reply> levers() throws UserLeftException {
     Advice advice = session.advice();
     Kart kart = session.situation().kart();
     Sides camber = kart.camber().orElse(null);
@@ -108,7 +108,7 @@ final class SettingsPage {
   }
 
   /** Asks what there is to measure with, if nobody said. */
-  private Optional<Reply> gauge() throws Left {
+  private Optional<Reply> gauge() throws UserLeftException {
     Question question = vocabulary.question(GAUGE).orElseThrow();
     if (session.situation().answer(GAUGE).isPresent()
         || session.situation().declined().contains(GAUGE)) {
@@ -127,7 +127,7 @@ final class SettingsPage {
    * far stays in the list, whatever interrupts it.
    */
   private Optional<Reply> numbers(List<Double> into, int count, IntFunction<Choices> ask)
-      throws Left {
+      throws UserLeftException {
     while (into.size() < count) {
       Reply reply = asker.ask(ask.apply(into.size()));
       if (reply instanceof Reply.Measured measured) {
@@ -178,7 +178,7 @@ final class SettingsPage {
   }
 
   /** Asks for the heat across both front tyres and notes what it shows. */
-  Optional<Reply> temperatures() throws Left {
+  Optional<Reply> temperatures() throws UserLeftException {
     while (treads.size() < SIDES.size()) {
       Reply reply = asker.ask(heat(SIDES.get(treads.size())));
       if (reply instanceof Reply.Heat heat) {

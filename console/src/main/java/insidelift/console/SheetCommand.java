@@ -2,7 +2,7 @@ package insidelift.console;
 
 import insidelift.console.page.KartSheet;
 import insidelift.console.page.Pages;
-import insidelift.console.page.ResultSheet;
+import insidelift.console.page.ResultPage;
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.geometry.RefusedInputException;
 import insidelift.engine.logbook.DataFolder;
@@ -180,8 +180,8 @@ final class SheetCommand implements Callable<Integer> {
       rows.add(
           List.of(Printable.shown(found.kart(), 40), standing.track(), standing.words(), page));
     }
-    ResultSheet board =
-        new ResultSheet(
+    ResultPage board =
+        new ResultPage(
             "Every kart against its own sheet",
             subject,
             LocalDate.now(ZoneId.systemDefault()).toString(),
@@ -209,6 +209,6 @@ final class SheetCommand implements Callable<Integer> {
 
   private int failed(String why) {
     spec.commandLine().getErr().println("insidelift: " + why);
-    return Insidelift.FAILED;
+    return ExitCode.FAILED;
   }
 }

@@ -42,31 +42,23 @@ final class Talk {
   }
 
   /** Deals with a line that is no answer to what was asked. */
-  Outcome hear(String line, Optional<Question> current) throws Left {
-    if (Inquiries.recognises(line)) {
+  Outcome hear(String line, Optional<Question> current) throws UserLeftException {
+    if (Remark.asks(line)) {
       answer(line, current);
       return Outcome.ANSWERED;
     }
-    return isSentence(line) ? told(line) : Outcome.NOT_UNDERSTOOD;
-  }
-
-  /** Whether a line says something that was seen or felt, or something that is better asked. */
-  static boolean isSentence(String line) {
-    if (line.chars().noneMatch(Character::isLetter)) {
-      return false;
-    }
-    return Heard.hear(line).tells();
+    return Remark.tells(line) ? told(line) : Outcome.NOT_UNDERSTOOD;
   }
 
   /** Answers a question in return. */
-  void answer(String line, Optional<Question> current) throws Left {
+  void answer(String line, Optional<Question> current) throws UserLeftException {
     screen.say("");
     screen.read(inquiries.answer(line, current));
     screen.say("");
   }
 
   /** Reads back what was understood of a sentence, and notes what is confirmed. */
-  Outcome told(String line) throws Left {
+  Outcome told(String line) throws UserLeftException {
     Heard heard = Heard.hear(line);
     List<Told> told = Told.all(heard, session.situation(), vocabulary);
     Text text = new Text(screen.width()).line("").line("Understood:");
@@ -90,7 +82,7 @@ final class Talk {
     return told.isEmpty() ? Outcome.ANSWERED : confirmed(told);
   }
 
-  private Outcome confirmed(List<Told> proposed) throws Left {
+  private Outcome confirmed(List<Told> proposed) throws UserLeftException {
     String ask =
         proposed.size() == 1
             ? "Press Enter if that is right, or type n: "
@@ -101,7 +93,7 @@ final class Talk {
         screen.say("Nothing noted.");
         return Outcome.ANSWERED;
       }
-      if (Inquiries.recognises(line)) {
+      if (Remark.asks(line)) {
         answer(line, Optional.empty());
         continue;
       }

@@ -3,7 +3,6 @@ package insidelift.console;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import insidelift.console.NotesCommand.NoteText;
 import insidelift.engine.geometry.ToeJob;
 import insidelift.engine.geometry.ToeMethod;
 import insidelift.engine.notes.Note;

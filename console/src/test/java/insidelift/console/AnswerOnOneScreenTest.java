@@ -45,7 +45,7 @@ class AnswerOnOneScreenTest {
     assertThat(ANSWERS).hasSizeGreaterThan(300);
     for (int i = 0; i < ANSWERS.size(); i++) {
       // The heading and its rule stand above.
-      assertThat(ANSWERS.get(i)).as(NAMES.get(i)).hasSizeLessThanOrEqualTo(Answer.LINES - 2);
+      assertThat(ANSWERS.get(i)).as(NAMES.get(i)).hasSizeLessThanOrEqualTo(AnswerScreen.LINES - 2);
     }
   }
 

@@ -34,11 +34,11 @@ class InquiriesTest {
     assertThat(ask("what is understeer").get(0)).isNotBlank();
     assertThat(ask("what is a wing"))
         .containsExactly("There is no note on \"wing\". All of them: insidelift notes");
-    assertThat(Inquiries.recognises("what is")).isFalse();
+    assertThat(Remark.asks("what is")).isFalse();
   }
 
   private List<String> ask(String line) {
-    assertThat(Inquiries.recognises(line)).isTrue();
+    assertThat(Remark.asks(line)).isTrue();
     return inquiries.answer(line, Optional.empty());
   }
 
@@ -99,6 +99,6 @@ class InquiriesTest {
   @ParameterizedTest
   @CsvSource({"wet", "rule", "what", "what a push", "howl", "2"})
   void anythingElseIsNotAskedInReturn(String line) {
-    assertThat(Inquiries.recognises(line)).isFalse();
+    assertThat(Remark.asks(line)).isFalse();
   }
 }

@@ -1,6 +1,6 @@
 package insidelift.console.page;
 
-import insidelift.engine.training.ResultSheet.Topic;
+import insidelift.engine.training.ResultPage.Topic;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,18 +22,18 @@ public final class DrillSheet {
    * @param trainee whose it is
    * @param day the day of the page
    */
-  public static ResultSheet of(
-      insidelift.engine.training.ResultSheet sheet, String trainee, LocalDate day) {
+  public static ResultPage of(
+      insidelift.engine.training.ResultPage sheet, String trainee, LocalDate day) {
     List<List<String>> rows = sheet.table();
     List<String> mean = rows.get(rows.size() - 1);
     int cases = rows.size() - 1;
-    return new ResultSheet(
+    return new ResultPage(
         "Drill: result sheet",
         trainee,
         day.toString(),
         "%s. Conclusion %s of 100 on average, safety %s."
             .formatted(cases == 1 ? "One case" : cases + " cases", mean.get(4), mean.get(6)),
-        insidelift.engine.training.ResultSheet.columns(),
+        insidelift.engine.training.ResultPage.columns(),
         rows.stream().map(DrillSheet::row).toList(),
         next(sheet));
   }
@@ -47,7 +47,7 @@ public final class DrillSheet {
     return row;
   }
 
-  private static List<String> next(insidelift.engine.training.ResultSheet sheet) {
+  private static List<String> next(insidelift.engine.training.ResultPage sheet) {
     List<String> next = new ArrayList<>();
     next.addAll(sheet.leftOut());
     next.add(sheet.missed());

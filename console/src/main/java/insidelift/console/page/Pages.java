@@ -30,7 +30,7 @@ public final class Pages {
   }
 
   /** A sheet of results as one HTML file. */
-  public String results(ResultSheet sheet) {
+  public String results(ResultPage sheet) {
     return page("results.jte", sheet);
   }
 

@@ -27,9 +27,9 @@ class DrillSheetTest {
             Situation.of(Map.of("water", "wet", "steering-weight", "heavy")),
             List.of("ask tomorrow"),
             DAY);
-    ResultSheet page =
+    ResultPage page =
         DrillSheet.of(
-            new insidelift.engine.training.ResultSheet(
+            new insidelift.engine.training.ResultPage(
                 advisor,
                 new NextQuestion(advisor.decider()),
                 List.of(new Numbered<>(3, attempt, false))),

@@ -41,8 +41,8 @@ class NotesPageTest {
 
   @Test
   void a_sheet_of_results_escapes_what_it_is_given() {
-    ResultSheet sheet =
-        new ResultSheet(
+    ResultPage sheet =
+        new ResultPage(
             "Drill",
             "<i>",
             "2026-05-09",
@@ -59,7 +59,7 @@ class NotesPageTest {
   void a_row_that_does_not_fit_its_headings_is_refused() {
     assertThatThrownBy(
             () ->
-                new ResultSheet(
+                new ResultPage(
                     "", "", "", "", List.of("a", "b"), List.of(List.of("1")), List.of()))
         .hasMessage("a row has 1 cells under 2 headings");
   }

@@ -133,7 +133,7 @@ class PagesInBrowserIT {
   }
 
   /** A sheet of real attempts, under a name and sources that are not safe as they stand. */
-  private static ResultSheet drilled() {
+  private static ResultPage drilled() {
     Advisor advisor = Advisor.load();
     NextQuestion next = new NextQuestion(advisor.decider());
     Cases cases = new Cases(advisor);
@@ -152,7 +152,7 @@ class PagesInBrowserIT {
               false));
     }
     return DrillSheet.of(
-        new insidelift.engine.training.ResultSheet(advisor, next, attempts),
+        new insidelift.engine.training.ResultPage(advisor, next, attempts),
         "Mira <b>& sons</b>",
         LocalDate.of(2026, 5, 9));
   }

@@ -41,7 +41,7 @@ public final class Audit {
     Reading reading = new Reading(knowledge);
     check("illegal", "words that are not in the vocabulary", reading.illegal());
     boolean lawful = results.get(0).remarks().isEmpty();
-    Repetition repetition = new Repetition(knowledge);
+    RepeatedRules repetition = new RepeatedRules(knowledge);
     check("redundant", "rules that say the same", repetition.redundant());
     check("subsumed", "rules that a more general one makes needless", repetition.subsumed());
     check("needless", "premises that follow from another", repetition.needlessPremises());
@@ -73,10 +73,10 @@ public final class Audit {
 
   private List<Visit> visit(Effort effort) {
     Advisor plain = knowledge.plain();
-    Voices voices = new Voices(knowledge);
+    RuleActivity voices = new RuleActivity(knowledge);
     Invariants invariants = new Invariants(knowledge.words());
     Comparisons comparisons = new Comparisons(plain, effort.every());
-    Agreement agreement = new Agreement(knowledge.advisor(), effort.every());
+    CompiledAgreement agreement = new CompiledAgreement(knowledge.advisor(), effort.every());
     List<Visit> visits =
         new Sweep(plain, List.of(voices, invariants, comparisons, agreement))
             .run(knowledge, effort, voices::unheard).stream()

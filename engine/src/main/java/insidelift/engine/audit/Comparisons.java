@@ -3,7 +3,7 @@ package insidelift.engine.audit;
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.decision.Decided;
 import insidelift.engine.consultation.decision.ToDo;
-import insidelift.engine.consultation.decision.Verdict;
+import insidelift.engine.consultation.decision.LeverOutcome;
 import insidelift.shared.Kind;
 import insidelift.shared.Lever;
 import insidelift.shared.Vocabulary;
@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** What must hold between a situation and its like: mirrored, or wetter. */
-final class Comparisons implements Watch {
+final class Comparisons implements SituationVisitor {
 
   private static final List<String> WATERS = List.of("damp", "wet", "standing");
 
@@ -92,7 +92,7 @@ final class Comparisons implements Watch {
               .with("water", water)
               .with("tyres", Vocabulary.UNKNOWN)
               .with("trend", Vocabulary.UNKNOWN);
-      for (Verdict verdict : advisor.decide(wet).verdicts()) {
+      for (LeverOutcome verdict : advisor.decide(wet).verdicts()) {
         if (verdict.kind() == Kind.TARGET && verdict.moves() && verdict.first()) {
           double target = verdict.sized().target().left().value();
           if (target < before.getOrDefault(verdict.lever(), target)) {

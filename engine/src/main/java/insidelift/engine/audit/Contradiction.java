@@ -71,7 +71,7 @@ final class Contradiction {
     if (one.absent() != other.absent()) {
       Told absent = one.absent() ? one : other;
       Told needed = one.absent() ? other : one;
-      return Repetition.implies(needed, new Told(absent.questions(), absent.values(), false));
+      return RepeatedRules.implies(needed, new Told(absent.questions(), absent.values(), false));
     }
     return !one.absent()
         && one.questions().size() == 1

@@ -2,7 +2,7 @@ package insidelift.engine.audit;
 
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.decision.Decided;
-import insidelift.engine.consultation.decision.Verdict;
+import insidelift.engine.consultation.decision.LeverOutcome;
 import insidelift.rules.fact.Barred;
 import insidelift.rules.fact.Spoken.Care;
 import insidelift.rules.fact.Spoken.Check;
@@ -23,7 +23,7 @@ import java.util.function.BiPredicate;
 import java.util.stream.Stream;
 
 /** What must hold in every situation by itself, whatever is told. */
-final class Invariants implements Watch {
+final class Invariants implements SituationVisitor {
 
   private static final List<String> PHASES = List.of("turn-in", "mid-corner", "exit");
 
@@ -66,12 +66,12 @@ final class Invariants implements Watch {
         });
   }
 
-  private static Stream<Verdict> moving(Decided decided) {
-    return decided.verdicts().stream().filter(Verdict::moves);
+  private static Stream<LeverOutcome> moving(Decided decided) {
+    return decided.verdicts().stream().filter(LeverOutcome::moves);
   }
 
   private static boolean oneWay(Decided decided) {
-    return decided.verdicts().stream().map(Verdict::lever).distinct().count()
+    return decided.verdicts().stream().map(LeverOutcome::lever).distinct().count()
         == decided.verdicts().size();
   }
 
@@ -125,7 +125,7 @@ final class Invariants implements Watch {
                     .noneMatch(limit -> limit.binds(choice(move))));
   }
 
-  private static String choice(Verdict move) {
+  private static String choice(LeverOutcome move) {
     return switch (move.kind()) {
       case TARGET, RESTORE -> "restore";
       case UNDO -> "undo";
@@ -149,7 +149,7 @@ final class Invariants implements Watch {
     long now = decided.now().size();
     boolean correction = decided.now().stream().anyMatch(move -> move.kind() == Kind.CORRECTION);
     return (!correction || now == 1)
-        && decided.now().stream().map(Verdict::kind).distinct().count() <= (correction ? 1 : 2)
+        && decided.now().stream().map(LeverOutcome::kind).distinct().count() <= (correction ? 1 : 2)
         && (decided.status() == Status.CHANGE) == (now > 0);
   }
 

@@ -47,11 +47,11 @@ final class Sweep {
   private final Advisor advisor;
   private final Grid grid;
   private final Consistent consistent;
-  private final List<? extends Watch> watches;
+  private final List<? extends SituationVisitor> watches;
   private final List<Visited> visited = new ArrayList<>();
   private long count;
 
-  Sweep(Advisor advisor, List<? extends Watch> watches) {
+  Sweep(Advisor advisor, List<? extends SituationVisitor> watches) {
     this.advisor = advisor;
     this.grid = new Grid(advisor.vocabulary());
     this.consistent = new Consistent(grid);

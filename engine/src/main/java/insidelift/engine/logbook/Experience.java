@@ -1,6 +1,6 @@
 package insidelift.engine.logbook;
 
-import insidelift.engine.logbook.Trial.Effect;
+import insidelift.engine.logbook.DrivenChange.Effect;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import java.util.ArrayList;
@@ -64,10 +64,10 @@ public final class Experience {
     int day = all.get(all.size() - 1).entry().day();
     List<Numbered<RunEntry>> runs = all.stream().filter(run -> run.entry().day() == day).toList();
     int last = runs.size() - 1;
-    if (last < 1 || Trial.change(runs, last).isEmpty()) {
+    if (last < 1 || DrivenChange.change(runs, last).isEmpty()) {
       return Optional.empty();
     }
-    List<Trial> changes = Trial.of(runs);
+    List<DrivenChange> changes = DrivenChange.of(runs);
     if (changes.isEmpty()) {
       return Optional.of(
           new LastChange(
@@ -77,7 +77,7 @@ public final class Experience {
               runs.get(last).number(),
               Optional.empty()));
     }
-    Trial trial = changes.get(changes.size() - 1);
+    DrivenChange trial = changes.get(changes.size() - 1);
     return Optional.of(
         new LastChange(
             trial.change(),
@@ -100,8 +100,8 @@ public final class Experience {
   /** How often which advice worked for a kart at a track, whoever drove; the best first. */
   public List<Rate> rates(int kart, int track) {
     Map<Advised, Rate> rates = new HashMap<>();
-    for (Trial trial : trials(kart, track)) {
-      for (Decision decision : trial.after().entry().advice()) {
+    for (DrivenChange trial : trials(kart, track)) {
+      for (AdviceTaken decision : trial.after().entry().advice()) {
         if (!decision.taken() || decision.direction() == Direction.HOLD) {
           continue;
         }
@@ -157,11 +157,11 @@ public final class Experience {
     return new Rate(advised.claim(), advised.lever(), advised.direction(), 0, 0, 0);
   }
 
-  private List<Trial> trials(int kart, int track) {
-    List<Trial> trials = new ArrayList<>();
+  private List<DrivenChange> trials(int kart, int track) {
+    List<DrivenChange> trials = new ArrayList<>();
     if (book.isPresent()) {
       for (Numbered<DriverEntry> driver : book.get().drivers()) {
-        trials.addAll(Trial.of(book.get().runsOf(kart, driver.number(), track)));
+        trials.addAll(DrivenChange.of(book.get().runsOf(kart, driver.number(), track)));
       }
     }
     return trials;

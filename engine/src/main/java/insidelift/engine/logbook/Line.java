@@ -7,11 +7,11 @@ package insidelift.engine.logbook;
  * @param at when it was written, in UTC to the second, as in {@code 2026-04-12T09:14:05Z}
  * @param held what it says
  */
-record Line(int number, String at, Held held) {
+record Line(int number, String at, RecordContent held) {
 
   /** A line that says this. */
   Line(int number, String at, Entry entry) {
-    this(number, at, Held.of(entry));
+    this(number, at, RecordContent.of(entry));
   }
 
   /**

@@ -202,7 +202,7 @@ public final class LogExport {
   private static Csv advice(Logbook book) {
     Csv csv = new Csv("run", "lever", "direction", "degrees", "claim", "taken", "reason");
     for (Numbered<RunEntry> run : book.runs()) {
-      for (Decision decision : run.entry().advice()) {
+      for (AdviceTaken decision : run.entry().advice()) {
         csv.row(
             List.of(
                 run.number(),

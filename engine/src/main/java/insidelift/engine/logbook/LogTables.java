@@ -163,7 +163,7 @@ public final class LogTables {
     }
   }
 
-  private static String advice(Decision decision) {
+  private static String advice(AdviceTaken decision) {
     String what =
         decision.lever().id()
             + " "

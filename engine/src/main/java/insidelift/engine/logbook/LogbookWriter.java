@@ -22,7 +22,7 @@ public final class LogbookWriter implements AutoCloseable {
 
   private final Path file;
   private final Lock lock;
-  private final Tape tape;
+  private final AppendTarget tape;
   private final InstantSource clock;
   private final List<Notice> notices = new ArrayList<>();
   private Records records;
@@ -30,7 +30,7 @@ public final class LogbookWriter implements AutoCloseable {
   private long length;
   private boolean failed;
 
-  private LogbookWriter(Path file, Lock lock, Tape tape, InstantSource clock, Scan scan) {
+  private LogbookWriter(Path file, Lock lock, AppendTarget tape, InstantSource clock, Scan scan) {
     this.file = file;
     this.lock = lock;
     this.tape = tape;
@@ -58,21 +58,21 @@ public final class LogbookWriter implements AutoCloseable {
    * @param waiting told once, when another writer has been waited for for a second
    */
   public static LogbookWriter open(Path folder, Runnable waiting) throws LogbookProblem {
-    return open(folder, Tape::onDisk, InstantSource.system(), Lock.PATIENCE, waiting);
+    return open(folder, AppendTarget::onDisk, InstantSource.system(), Lock.PATIENCE, waiting);
   }
 
   /** The same for a writer that does not wait. */
-  static LogbookWriter open(Path folder, Tape.Opener opener, InstantSource clock)
+  static LogbookWriter open(Path folder, AppendTarget.Opener opener, InstantSource clock)
       throws LogbookProblem {
     return open(folder, opener, clock, Duration.ZERO, () -> {});
   }
 
   private static LogbookWriter open(
-      Path folder, Tape.Opener opener, InstantSource clock, Duration patience, Runnable waiting)
+      Path folder, AppendTarget.Opener opener, InstantSource clock, Duration patience, Runnable waiting)
       throws LogbookProblem {
     Path file = folder.resolve(Logbook.FILE);
     Lock lock = null;
-    Tape tape = null;
+    AppendTarget tape = null;
     LogbookWriter opened = null;
     try {
       Disk.make(folder);

@@ -106,13 +106,13 @@ public final class OwnLog {
   private List<Driven> history() {
     List<Driven> history = new ArrayList<>();
     List<Numbered<RunEntry>> day = lastDay();
-    List<Trial> trials = Trial.of(day);
+    List<DrivenChange> trials = DrivenChange.of(day);
     for (Numbered<RunEntry> run : day.subList(0, Math.max(0, day.size() - 1))) {
       Map<String, String> told = new LinkedHashMap<>(run.entry().situation().answers());
       told.keySet().removeAll(List.of("last-change", "last-effect"));
       boolean undo = false;
       for (int i = 0; i < trials.size(); i++) {
-        Trial trial = trials.get(i);
+        DrivenChange trial = trials.get(i);
         if (trial.after().equals(run)) {
           told.put("last-change", trial.change());
           Experience.answer(trial.effect()).ifPresent(effect -> told.put("last-effect", effect));

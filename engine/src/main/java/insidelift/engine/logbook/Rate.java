@@ -39,7 +39,7 @@ public record Rate(
     return 10 * Math.log10(value() / (1 - value()));
   }
 
-  Rate with(Trial.Effect effect) {
+  Rate with(DrivenChange.Effect effect) {
     return switch (effect) {
       case BETTER -> new Rate(claim, lever, direction, worked + 1, tried + 1, untold);
       case SAME, WORSE -> new Rate(claim, lever, direction, worked, tried + 1, untold);

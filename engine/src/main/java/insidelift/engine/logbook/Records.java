@@ -18,7 +18,7 @@ final class Records {
 
   private final List<Line> lines = new ArrayList<>();
   private final Map<Integer, Class<? extends Entry>> originals = new HashMap<>();
-  private final Map<Integer, Held> current = new TreeMap<>();
+  private final Map<Integer, RecordContent> current = new TreeMap<>();
   private final Set<Integer> corrected = new HashSet<>();
 
   /** What may be there only once, such as a name, and the record that has it. */
@@ -54,7 +54,7 @@ final class Records {
   }
 
   Optional<Entry> now(int number) {
-    return Optional.ofNullable(current.get(number)).flatMap(Held::entry);
+    return Optional.ofNullable(current.get(number)).flatMap(RecordContent::entry);
   }
 
   /** What each run is found by, by number. */
@@ -82,7 +82,7 @@ final class Records {
   }
 
   /** Why an entry does not fit those before it; empty if it does. */
-  Optional<String> misfit(Held held) {
+  Optional<String> misfit(RecordContent held) {
     if (held.kind() == Correction.class) {
       return misfit((Correction) held.entry().orElseThrow());
     }
@@ -94,19 +94,19 @@ final class Records {
     lines.add(line);
     if (line.held().kind() == Correction.class) {
       Correction correction = (Correction) line.entry();
-      Held before = current.remove(correction.of());
+      RecordContent before = current.remove(correction.of());
       if (before != null && !again(before)) {
         taken.remove(key(before));
       }
       corrected.add(correction.of());
-      correction.now().ifPresent(now -> put(correction.of(), Held.of(now)));
+      correction.now().ifPresent(now -> put(correction.of(), RecordContent.of(now)));
     } else {
       originals.put(line.number(), line.held().kind());
       put(line.number(), line.held());
     }
   }
 
-  private void put(int number, Held held) {
+  private void put(int number, RecordContent held) {
     current.put(number, held);
     if (!again(held)) {
       taken.put(key(held), number);
@@ -121,7 +121,7 @@ final class Records {
     if (correction.now().isEmpty()) {
       return inUse(correction.of());
     }
-    Held now = Held.of(correction.now().get());
+    RecordContent now = RecordContent.of(correction.now().get());
     if (now.kind() != original) {
       return Optional.of(
           "record %d is a %s and cannot become a %s"
@@ -140,7 +140,7 @@ final class Records {
                     .formatted(number, held.getKey()));
   }
 
-  private static boolean refersTo(Held held, int number) {
+  private static boolean refersTo(RecordContent held, int number) {
     if (held.run().isPresent()) {
       RunKey run = held.run().get();
       return run.day() == number || run.kart() == number || run.driver() == number;
@@ -152,7 +152,7 @@ final class Records {
     return held.kind() == DayEntry.class && day(held).track() == number;
   }
 
-  private Optional<String> references(Held held) {
+  private Optional<String> references(RecordContent held) {
     if (held.run().isPresent()) {
       RunKey run = held.run().get();
       return reference(run.day(), DayEntry.class)
@@ -170,13 +170,13 @@ final class Records {
   }
 
   private Optional<String> reference(int number, Class<? extends Entry> kind) {
-    Held there = current.get(number);
+    RecordContent there = current.get(number);
     return there != null && there.kind() == kind
         ? Optional.empty()
         : Optional.of("record " + number + " is no " + EntryJson.kind(kind));
   }
 
-  private Optional<String> unique(Held held, int self) {
+  private Optional<String> unique(RecordContent held, int self) {
     Integer other = again(held) ? null : taken.get(key(held));
     if (other == null || other == self) {
       return Optional.empty();
@@ -199,13 +199,13 @@ final class Records {
   }
 
   /** Whether the like of an entry may be there any number of times. */
-  private static boolean again(Held held) {
+  private static boolean again(RecordContent held) {
     return held.kind() == ReviewEntry.class
         || held.kind() == AttemptEntry.class
         || held.kind() == BaselineEntry.class;
   }
 
-  private static List<?> key(Held held) {
+  private static List<?> key(RecordContent held) {
     if (held.run().isPresent()) {
       RunKey run = held.run().get();
       return List.of(RunEntry.class, run.day(), run.kart(), run.runOfDay());
@@ -225,11 +225,11 @@ final class Records {
   }
 
   /** Days are never read late. */
-  private static DayEntry day(Held held) {
+  private static DayEntry day(RecordContent held) {
     return (DayEntry) held.entry().orElseThrow();
   }
 
-  private static BaselineEntry baseline(Held held) {
+  private static BaselineEntry baseline(RecordContent held) {
     return (BaselineEntry) held.entry().orElseThrow();
   }
 

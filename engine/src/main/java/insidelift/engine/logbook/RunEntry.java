@@ -34,7 +34,7 @@ public record RunEntry(
     int runOfDay,
     Situation situation,
     Map<String, String> settings,
-    List<Decision> advice,
+    List<AdviceTaken> advice,
     List<Lap> laps,
     Tyres tyres,
     Feel feel,
@@ -122,7 +122,7 @@ public record RunEntry(
   }
 
   /** The same run with what was advised before it. */
-  public RunEntry withAdvice(List<Decision> decisions) {
+  public RunEntry withAdvice(List<AdviceTaken> decisions) {
     return new RunEntry(
         day, kart, driver, runOfDay, situation, settings, decisions, laps, tyres, feel, said);
   }

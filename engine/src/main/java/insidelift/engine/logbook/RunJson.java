@@ -96,7 +96,7 @@ final class RunJson {
         said.isPresent() ? said.get().word() : "");
   }
 
-  private static void write(Decision decision, ObjectNode json) {
+  private static void write(AdviceTaken decision, ObjectNode json) {
     json.put("lever", decision.lever().id())
         .put("direction", decision.direction().id())
         .put("degrees", decision.degrees())
@@ -118,8 +118,8 @@ final class RunJson {
     json.put("inner", tread.inner()).put("middle", tread.middle()).put("outer", tread.outer());
   }
 
-  private static List<Decision> advice(Optional<JsonPlace> place) throws CaseProblem {
-    List<Decision> advice = new ArrayList<>();
+  private static List<AdviceTaken> advice(Optional<JsonPlace> place) throws CaseProblem {
+    List<AdviceTaken> advice = new ArrayList<>();
     if (place.isPresent()) {
       for (JsonNode node : list(place.get())) {
         JsonPlace one = place.get().item(node).object(ADVICE);
@@ -129,7 +129,7 @@ final class RunJson {
         }
         Optional<JsonPlace> reason = one.at("reason");
         advice.add(
-            new Decision(
+            new AdviceTaken(
                 named(Lever.class, one.need("lever")),
                 named(Direction.class, one.need("direction")),
                 number(one, "degrees"),

@@ -26,11 +26,11 @@ class ChecksTest {
   void aRuleSaidTwiceIsRedundantAndHasItsPlace() {
     IndexedRule twice =
         rule("twice", "check-play", List.of(answer("play", "some")), act(Verb.CHECK, "stop"));
-    List<Remark> remarks = new Repetition(with(twice)).redundant();
+    List<Remark> remarks = new RepeatedRules(with(twice)).redundant();
     found(remarks, "check-play twice", "rule \"twice\" says what rule \"check-play\" says");
     assertThat(remarks.get(0).file()).isEqualTo("made-up.drl");
     assertThat(remarks.get(0).line()).isEqualTo(7);
-    assertThat(new Repetition(SOUND).redundant()).isEmpty();
+    assertThat(new RepeatedRules(SOUND).redundant()).isEmpty();
   }
 
   @Test
@@ -67,11 +67,11 @@ class ChecksTest {
             List.of(answer("play", "some"), answer("water", "wet")),
             act(Verb.CHECK, "stop"));
     found(
-        new Repetition(with(special)).subsumed(),
+        new RepeatedRules(with(special)).subsumed(),
         "special check-play",
         "rule \"special\" adds nothing: rule \"check-play\" says it whenever it speaks");
     IndexedRule other = rule("other", "check-play", special.premises(), act(Verb.CHECK, "fault"));
-    assertThat(new Repetition(with(other)).subsumed()).isEmpty();
+    assertThat(new RepeatedRules(with(other)).subsumed()).isEmpty();
   }
 
   @Test
@@ -83,10 +83,10 @@ class ChecksTest {
             List.of(answer("water", "damp", "wet"), answer("water", "wet")),
             act(Verb.CHECK, "look"));
     found(
-        new Repetition(with(needless)).needlessPremises(),
+        new RepeatedRules(with(needless)).needlessPremises(),
         "needless premise 1",
         "premise 1 of rule \"needless\" follows from another one");
-    assertThat(new Repetition(SOUND).needlessPremises()).isEmpty();
+    assertThat(new RepeatedRules(SOUND).needlessPremises()).isEmpty();
   }
 
   @Test

@@ -183,7 +183,7 @@ final class RuleMutants {
     }
     boolean narrower = rule.premises().size() == other.premises().size();
     for (int i = 0; narrower && i < rule.premises().size(); i++) {
-      narrower = Repetition.implies(other.premises().get(i), rule.premises().get(i));
+      narrower = RepeatedRules.implies(other.premises().get(i), rule.premises().get(i));
     }
     return narrower;
   }

@@ -53,7 +53,7 @@ public final class RuleMutation {
     this.base = new Knowledge(advisor, LocalDate.MIN).plain();
     this.cases = cases;
     cases.forEach(entry -> known.put(entry.situation(), known(entry.situation())));
-    Watch collect = (situation, decided) -> pool.add(situation);
+    SituationVisitor collect = (situation, decided) -> pool.add(situation);
     new Sweep(base, List.of(collect)).run(new Knowledge(advisor, LocalDate.MIN), effort, List::of);
     cases.forEach(entry -> pool.add(entry.situation()));
     pool.forEach(situation -> known.computeIfAbsent(situation, this::known));

@@ -26,7 +26,7 @@ class WatchesTest {
 
   @Test
   void aRuleThatNeverSpeaksIsNamed() {
-    Voices voices = new Voices(SOUND);
+    RuleActivity voices = new RuleActivity(SOUND);
     Situation loose = situation("play", "some");
     voices.see(loose, decided(SOUND, loose));
     assertThat(voices.silent()).extracting(Remark::id).contains("check-loose");
@@ -37,13 +37,13 @@ class WatchesTest {
   void aSilenceWithoutAReasonIsAGap() {
     Situation some = situation("water", "dry", "turn-in", "good");
     Decided held = decided(SOUND, some);
-    Voices mute = new Voices(SOUND);
+    RuleActivity mute = new RuleActivity(SOUND);
     mute.see(some, new Decided(some, held.status(), held.reasoned(), List.of()));
     found(
         mute.gaps(),
         "no lever moves, and nothing says why",
         "no lever moves, and nothing says why");
-    Voices sound = new Voices(SOUND);
+    RuleActivity sound = new RuleActivity(SOUND);
     sound.see(some, held);
     assertThat(sound.gaps()).isEmpty();
   }
@@ -123,7 +123,7 @@ class WatchesTest {
   @Test
   void anIndexThatSaysOtherThanTheRulesIsSeen() {
     Situation loose = situation("play", "some");
-    Agreement agreement = new Agreement(ADVISOR, 1);
+    CompiledAgreement agreement = new CompiledAgreement(ADVISOR, 1);
     agreement.see(loose, decided(SOUND, loose));
     assertThat(agreement.remarks()).isEmpty();
     agreement.see(loose, decided(without("check-play"), loose));

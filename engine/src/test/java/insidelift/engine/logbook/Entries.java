@@ -81,8 +81,8 @@ final class Entries {
         .withSettings(Map.of("front width", "1 position in"))
         .withAdvice(
             List.of(
-                new Decision(Lever.CASTER, Direction.MORE, 0.75, "caster-wet-more", true, ""),
-                new Decision(
+                new AdviceTaken(Lever.CASTER, Direction.MORE, 0.75, "caster-wet-more", true, ""),
+                new AdviceTaken(
                     Lever.CAMBER, Direction.LESS, 0.5, "camber-front-weak", false, "no time")))
         .with(LapTimes.of("run", 75.125, 62.345, 62.1))
         .with(

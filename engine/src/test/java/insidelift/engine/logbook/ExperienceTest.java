@@ -46,11 +46,11 @@ class ExperienceTest {
     return Entries.run(runOfDay, camber, caster, laps);
   }
 
-  private static Decision advice(Lever lever, Direction direction, boolean taken) {
-    return new Decision(lever, direction, 0.5, "camber-front-weak", taken, "tried");
+  private static AdviceTaken advice(Lever lever, Direction direction, boolean taken) {
+    return new AdviceTaken(lever, direction, 0.5, "camber-front-weak", taken, "tried");
   }
 
-  private static final Decision CAMBER_LESS = advice(Lever.CAMBER, Direction.LESS, true);
+  private static final AdviceTaken CAMBER_LESS = advice(Lever.CAMBER, Direction.LESS, true);
 
   private LastChange last(Entry... entries) throws LogbookProblem {
     return after(entries).lastChange(KART, DRIVER, TRACK).orElseThrow();

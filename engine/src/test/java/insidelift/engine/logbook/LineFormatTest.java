@@ -77,7 +77,7 @@ class LineFormatTest {
   /** What is wrong with a line: found at once, or for the rest of a run when it is asked for. */
   private static String complaint(byte[] line) {
     try {
-      Held held = LineFormat.read(line, 0, line.length - 1).held();
+      RecordContent held = LineFormat.read(line, 0, line.length - 1).held();
       assertThat(held.entry()).isEmpty();
       return held.damage().orElseThrow();
     } catch (CaseProblem e) {

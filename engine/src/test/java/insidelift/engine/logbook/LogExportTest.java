@@ -21,7 +21,7 @@ class LogExportTest {
 
   @BeforeEach
   void aBookWithOneOfEach() throws Exception {
-    try (LogbookWriter writer = LogbookWriter.open(folder, Tape::onDisk, Entries.CLOCK)) {
+    try (LogbookWriter writer = LogbookWriter.open(folder, AppendTarget::onDisk, Entries.CLOCK)) {
       writer.append(Entries.before());
       writer.append(Entries.full(1));
       writer.append(Entries.run(2));
@@ -117,7 +117,7 @@ class LogExportTest {
   void marks_that_turn_the_reading_direction_are_spelt_out_in_csv_and_escaped_in_json()
       throws Exception {
     String name = "Heron \u202e7";
-    try (LogbookWriter writer = LogbookWriter.open(folder, Tape::onDisk, Entries.CLOCK)) {
+    try (LogbookWriter writer = LogbookWriter.open(folder, AppendTarget::onDisk, Entries.CLOCK)) {
       writer.append(new KartEntry(name, Map.of(), "two\nlines\tand a tab"));
       book = writer.logbook();
     }

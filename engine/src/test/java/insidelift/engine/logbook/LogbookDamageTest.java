@@ -25,7 +25,7 @@ class LogbookDamageTest {
   }
 
   private LogbookWriter open() throws LogbookProblem {
-    return LogbookWriter.open(folder, Tape::onDisk, Entries.CLOCK);
+    return LogbookWriter.open(folder, AppendTarget::onDisk, Entries.CLOCK);
   }
 
   private Logbook written(Entry... entries) throws LogbookProblem {

@@ -26,7 +26,7 @@ class LogbookTest {
   }
 
   private LogbookWriter open() throws LogbookProblem {
-    return LogbookWriter.open(folder, Tape::onDisk, Entries.CLOCK);
+    return LogbookWriter.open(folder, AppendTarget::onDisk, Entries.CLOCK);
   }
 
   private Logbook written(Entry... entries) throws LogbookProblem {
@@ -207,7 +207,7 @@ class LogbookTest {
         "pressure front right: NaN is not from 0.2 to 3 bar");
     refused(
         () ->
-            new Decision(
+            new AdviceTaken(
                 insidelift.shared.Lever.CAMBER,
                 insidelift.shared.Direction.LESS,
                 0.5,

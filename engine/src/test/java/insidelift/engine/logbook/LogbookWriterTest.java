@@ -31,10 +31,10 @@ class LogbookWriterTest {
   }
 
   /** A real file on a disk with room for so many bytes more. */
-  private static Tape.Opener room(int bytes, boolean canCut) {
+  private static AppendTarget.Opener room(int bytes, boolean canCut) {
     return path -> {
-      Tape disk = Tape.onDisk(path);
-      return new Tape() {
+      AppendTarget disk = AppendTarget.onDisk(path);
+      return new AppendTarget() {
         private int left = bytes;
 
         @Override
@@ -141,10 +141,10 @@ class LogbookWriterTest {
   void nothing_is_acknowledged_before_it_is_on_the_disk() throws Exception {
     begun();
     StringBuilder order = new StringBuilder();
-    Tape.Opener watched =
+    AppendTarget.Opener watched =
         path -> {
-          Tape disk = Tape.onDisk(path);
-          return new Tape() {
+          AppendTarget disk = AppendTarget.onDisk(path);
+          return new AppendTarget() {
             @Override
             public void write(ByteBuffer bytes) throws IOException {
               order.append("write ");
@@ -179,10 +179,10 @@ class LogbookWriterTest {
   void a_disk_that_does_not_take_the_bytes_for_good_gives_no_acknowledgement() throws Exception {
     begun();
     byte[] before = Files.readAllBytes(file());
-    Tape.Opener unsure =
+    AppendTarget.Opener unsure =
         path -> {
-          Tape disk = Tape.onDisk(path);
-          return new Tape() {
+          AppendTarget disk = AppendTarget.onDisk(path);
+          return new AppendTarget() {
             private boolean once;
 
             @Override
@@ -220,7 +220,7 @@ class LogbookWriterTest {
   void a_folder_without_permission_is_named_and_nothing_is_lost() throws Exception {
     begun();
     byte[] before = Files.readAllBytes(file());
-    Tape.Opener refusing =
+    AppendTarget.Opener refusing =
         path -> {
           throw new AccessDeniedException(path.toString());
         };
@@ -271,7 +271,7 @@ class LogbookWriterTest {
             + folder
             + ": close it, or wait until it is done, and try again";
     try (LogbookWriter writer = LogbookWriter.open(folder)) {
-      assertThatThrownBy(() -> LogbookWriter.open(folder, Tape::onDisk, Entries.CLOCK))
+      assertThatThrownBy(() -> LogbookWriter.open(folder, AppendTarget::onDisk, Entries.CLOCK))
           .isInstanceOf(LogbookProblem.class)
           .hasMessage(taken);
       // The first writer must still hold the lock after the refusal above.
@@ -362,7 +362,7 @@ class LogbookWriterTest {
   void a_writer_that_was_killed_leaves_no_lock() throws Exception {
     Process other = WriterProcess.start(folder, "hold");
     assertThat(other.inputReader().readLine()).isEqualTo("open");
-    assertThatThrownBy(() -> LogbookWriter.open(folder, Tape::onDisk, Entries.CLOCK))
+    assertThatThrownBy(() -> LogbookWriter.open(folder, AppendTarget::onDisk, Entries.CLOCK))
         .isInstanceOf(LogbookProblem.class)
         .hasMessageStartingWith("another Insidelift is writing");
     other.destroyForcibly();

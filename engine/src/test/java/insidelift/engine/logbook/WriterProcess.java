@@ -66,9 +66,9 @@ final class WriterProcess {
   }
 
   /** Writes a few bytes at a time and dawdles, so that a kill finds records half written. */
-  private static Tape crumbs(Path file) throws IOException {
-    Tape disk = Tape.onDisk(file);
-    return new Tape() {
+  private static AppendTarget crumbs(Path file) throws IOException {
+    AppendTarget disk = AppendTarget.onDisk(file);
+    return new AppendTarget() {
       @Override
       public void write(ByteBuffer bytes) throws IOException {
         while (bytes.hasRemaining()) {
@@ -98,7 +98,7 @@ final class WriterProcess {
 
   /** The program. */
   public static void main(String[] args) throws IOException {
-    Tape.Opener opener = args[1].equals("crumbs") ? WriterProcess::crumbs : Tape::onDisk;
+    AppendTarget.Opener opener = args[1].equals("crumbs") ? WriterProcess::crumbs : AppendTarget::onDisk;
     try (LogbookWriter writer =
         LogbookWriter.open(Path.of(args[0]), opener, java.time.InstantSource.system())) {
       if (args[1].equals("hold")) {

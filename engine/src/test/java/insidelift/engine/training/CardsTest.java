@@ -157,7 +157,7 @@ class CardsTest {
             new Card.Recall("b", "new", List.of(), "water", "Claim"));
     LocalDate day = LocalDate.of(2026, 3, 1);
     Schedule schedule = new Schedule(List.of(new ReviewEntry("Ida Vento", "a", 5, day)), day);
-    assertThat(Progress.of(cards, schedule))
-        .containsExactly(new Progress("new", 1, 1, 0, 0), new Progress("old", 1, 0, 1, 0));
+    assertThat(LearningProgress.of(cards, schedule))
+        .containsExactly(new LearningProgress("new", 1, 1, 0, 0), new LearningProgress("old", 1, 0, 1, 0));
   }
 }

@@ -2,7 +2,7 @@ package insidelift.engine.consultation.advice;
 
 import insidelift.engine.consultation.decision.Decided;
 import insidelift.engine.consultation.decision.Facts;
-import insidelift.engine.consultation.decision.Verdict;
+import insidelift.engine.consultation.decision.LeverOutcome;
 import insidelift.rules.fact.Evidence;
 import insidelift.rules.fact.Found;
 import insidelift.rules.fact.Part;
@@ -72,7 +72,7 @@ public final class Behind {
   }
 
   /** What the place that a lever goes to rests on: the track, or the last change. */
-  public List<String> answers(Verdict verdict) {
+  public List<String> answers(LeverOutcome verdict) {
     return switch (verdict.kind()) {
       case TARGET, RESTORE ->
           decided.reasoned().spoken(Track.class).stream()

@@ -1,7 +1,7 @@
 package insidelift.engine.consultation.advice;
 
 import insidelift.engine.consultation.decision.Decided;
-import insidelift.engine.consultation.decision.Verdict;
+import insidelift.engine.consultation.decision.LeverOutcome;
 import insidelift.engine.geometry.ChangeEffect;
 import insidelift.engine.geometry.Corner;
 import insidelift.engine.geometry.Dimension;
@@ -40,7 +40,7 @@ final class Effects {
    *
    * @throws insidelift.engine.geometry.RefusedInputException if the kart's geometry is impossible
    */
-  static Effect of(Situation situation, Verdict verdict) {
+  static Effect of(Situation situation, LeverOutcome verdict) {
     double degrees = signed(verdict);
     boolean camber = verdict.lever() == Lever.CAMBER;
     ChangeEffect effect =
@@ -64,7 +64,7 @@ final class Effects {
    *
    * @throws insidelift.engine.geometry.RefusedInputException if the washers are impossible
    */
-  static Effect washers(Kart kart, Decided decided, Verdict verdict) {
+  static Effect washers(Kart kart, Decided decided, LeverOutcome verdict) {
     if (kart.eccentrics().washers() == null) {
       return null;
     }
@@ -77,7 +77,7 @@ final class Effects {
     return new Effect(positions.json(), "", positions.lines(), List.of());
   }
 
-  private static double wanted(Lever lever, Decided decided, Verdict verdict) {
+  private static double wanted(Lever lever, Decided decided, LeverOutcome verdict) {
     return decided.verdicts().stream()
         .filter(other -> other.lever() == lever)
         .filter(other -> other.equals(verdict) || (verdict.first() && other.first()))
@@ -85,7 +85,7 @@ final class Effects {
         .sum();
   }
 
-  private static double signed(Verdict verdict) {
+  private static double signed(LeverOutcome verdict) {
     double size = verdict.sized().degrees().value();
     return verdict.sized().direction() == Direction.LESS ? -size : size;
   }

@@ -1,7 +1,7 @@
 package insidelift.engine.consultation.advice;
 
 import insidelift.engine.consultation.decision.Decided;
-import insidelift.engine.consultation.decision.Verdict;
+import insidelift.engine.consultation.decision.LeverOutcome;
 import insidelift.engine.notes.Note;
 import insidelift.engine.notes.NoteBook;
 import insidelift.engine.sizing.Sized;
@@ -64,7 +64,7 @@ final class SuggestionWording {
     this.kart = decided.situation().kart();
   }
 
-  Suggestion suggestion(Verdict verdict) {
+  Suggestion suggestion(LeverOutcome verdict) {
     Sized sized = verdict.sized();
     boolean moves = verdict.moves();
     List<Note> claims = claims(verdict);
@@ -91,7 +91,7 @@ final class SuggestionWording {
   }
 
   /** Where both sides end; nowhere that can be named where nobody measured where they stand. */
-  private Settings target(Verdict verdict) {
+  private Settings target(LeverOutcome verdict) {
     if (!new Sizer(kart).read(verdict.lever())) {
       return null;
     }
@@ -102,14 +102,14 @@ final class SuggestionWording {
   }
 
   /** The notes behind a move: those of the place it goes to, and those that weigh a part in it. */
-  private List<Note> claims(Verdict verdict) {
+  private List<Note> claims(LeverOutcome verdict) {
     Set<String> ids = new LinkedHashSet<>();
     verdict.by().stream().map(By::note).forEach(ids::add);
     verdict.weighty().stream().map(part -> part.by().note()).forEach(ids::add);
     return ids.stream().map(notes::note).toList();
   }
 
-  private static String strength(Verdict verdict, List<Note> claims) {
+  private static String strength(LeverOutcome verdict, List<Note> claims) {
     // A place is known or it is not: the sum of a move by feel is what can be weak or strong.
     int points = verdict.kind() == Kind.CORRECTION ? verdict.gain() : Integer.MAX_VALUE;
     if (!verdict.moves()) {
@@ -129,11 +129,11 @@ final class SuggestionWording {
             .formatted(lever.id(), sizer.step(lever));
   }
 
-  private String summary(Verdict verdict) {
+  private String summary(LeverOutcome verdict) {
     return verdict.moves() ? change(verdict) : stay(verdict);
   }
 
-  private String change(Verdict verdict) {
+  private String change(LeverOutcome verdict) {
     Sized sized = verdict.sized();
     String verb = verdict.kind() == Kind.UNDO ? "Take %s back" : "Set %s";
     String because = because(verdict);
@@ -149,7 +149,7 @@ final class SuggestionWording {
   }
 
   /** The clause that ends the summary: what was really reported, or where the place comes from. */
-  private String because(Verdict verdict) {
+  private String because(LeverOutcome verdict) {
     if (verdict.kind() == Kind.CORRECTION) {
       Part part = verdict.headline().orElseThrow();
       Note note = notes.note(part.by().note());
@@ -181,7 +181,7 @@ final class SuggestionWording {
     return "%s position%s %s".formatted(number, count == 1 ? "" : "s", way);
   }
 
-  private String stay(Verdict verdict) {
+  private String stay(LeverOutcome verdict) {
     String lever = verdict.lever().id();
     if (verdict.sized().end() == End.ALREADY_THERE) {
       String where =
@@ -199,7 +199,7 @@ final class SuggestionWording {
         : "Leave %s where it is: %s.".formatted(lever, because);
   }
 
-  private List<Reason> reasons(Verdict verdict) {
+  private List<Reason> reasons(LeverOutcome verdict) {
     Map<String, By> first = new LinkedHashMap<>();
     Map<String, Set<String>> chains = new LinkedHashMap<>();
     for (By by : verdict.by()) {
@@ -236,7 +236,7 @@ final class SuggestionWording {
         .toList();
   }
 
-  private List<String> cautions(Verdict verdict, List<Note> claims) {
+  private List<String> cautions(LeverOutcome verdict, List<Note> claims) {
     List<String> cautions = new ArrayList<>(sections(claims, "Caution"));
     for (Care care : ordered(Care.class, Care::place)) {
       if (care.lever().equals("both") || care.lever().equals(verdict.lever().id())) {
@@ -250,7 +250,7 @@ final class SuggestionWording {
   }
 
   /** How to turn the eccentrics for this move, then the job that every move shares. */
-  private List<String> steps(Verdict verdict) {
+  private List<String> steps(LeverOutcome verdict) {
     Set<String> steps = new LinkedHashSet<>();
     ordered(Job.class, Job::place).stream()
         .filter(job -> about(job.by(), verdict))
@@ -259,7 +259,7 @@ final class SuggestionWording {
   }
 
   /** Whether a rule is about a move of this lever that way, or about every move. */
-  private boolean about(By by, Verdict verdict) {
+  private boolean about(By by, LeverOutcome verdict) {
     return index.rule(by.rule()).orElseThrow().premises().stream()
         .filter(Premise.Moved.class::isInstance)
         .map(Premise.Moved.class::cast)

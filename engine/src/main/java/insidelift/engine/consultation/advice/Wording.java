@@ -1,7 +1,7 @@
 package insidelift.engine.consultation.advice;
 
 import insidelift.engine.consultation.decision.Decided;
-import insidelift.engine.consultation.decision.Verdict;
+import insidelift.engine.consultation.decision.LeverOutcome;
 import insidelift.engine.notes.Note;
 import insidelift.engine.notes.NoteBook;
 import insidelift.rules.fact.Barred;
@@ -224,7 +224,7 @@ final class Wording {
             limits(sum.lever(), sum.direction(), "move", over, said);
           }
         }
-        if (decided.verdicts().stream().filter(Verdict::moves).count() > 1) {
+        if (decided.verdicts().stream().filter(LeverOutcome::moves).count() > 1) {
           said.putIfAbsent("one-correction", new LinkedHashSet<>());
         }
         decided.verdicts().stream()

@@ -134,7 +134,7 @@ public record Conclusion(
     } else if (decided.now().isEmpty()) {
       decided.verdicts().forEach(verdict -> verdict.heldBy().ifPresent(reasons::add));
     } else {
-      for (Verdict verdict : decided.now()) {
+      for (LeverOutcome verdict : decided.now()) {
         verdict.by().stream().map(By::note).forEach(reasons::add);
         verdict.helps().forEach(part -> reasons.add(part.by().note()));
       }

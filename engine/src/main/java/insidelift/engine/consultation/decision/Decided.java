@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param verdicts what becomes of each lever that there is anything to say of
  */
 public record Decided(
-    Situation situation, Status status, Reasoned reasoned, List<Verdict> verdicts) {
+    Situation situation, Status status, Reasoned reasoned, List<LeverOutcome> verdicts) {
 
   /** Takes a copy of the verdicts. */
   public Decided {
@@ -27,8 +27,8 @@ public record Decided(
   }
 
   /** What is moved now. */
-  public List<Verdict> now() {
-    return verdicts.stream().filter(Verdict::first).toList();
+  public List<LeverOutcome> now() {
+    return verdicts.stream().filter(LeverOutcome::first).toList();
   }
 
   /**
@@ -47,7 +47,7 @@ public record Decided(
   }
 
   /** What becomes of a lever, if there is anything to say of it. */
-  public Optional<Verdict> of(Lever lever) {
+  public Optional<LeverOutcome> of(Lever lever) {
     return verdicts.stream().filter(verdict -> verdict.lever() == lever).findFirst();
   }
 }

@@ -77,8 +77,8 @@ public record Decider(Vocabulary vocabulary, RuleBase rules) {
       this.reasoned = reasoned;
     }
 
-    List<Verdict> verdicts() {
-      List<Verdict> verdicts = new ArrayList<>();
+    List<LeverOutcome> verdicts() {
+      List<LeverOutcome> verdicts = new ArrayList<>();
       switch (reasoned.choice().kind()) {
         case "fix", "not-enough" -> {
           // No lever is spoken of before that.
@@ -103,7 +103,7 @@ public record Decider(Vocabulary vocabulary, RuleBase rules) {
       return verdicts;
     }
 
-    private Verdict made(Lever lever, Step step) {
+    private LeverOutcome made(Lever lever, Step step) {
       Direction way = Named.of(Direction.class, step.direction());
       Sized sized =
           step.to() == null
@@ -114,11 +114,11 @@ public record Decider(Vocabulary vocabulary, RuleBase rules) {
                       .map(read -> sizer.back(lever, read))
                       .orElseGet(() -> sizer.to(lever, degrees(lever, step.to())));
       return switch (step.by()) {
-        case "start" -> new Verdict(lever, Kind.TARGET, sized, true, starts(lever), List.of(), 0);
+        case "start" -> new LeverOutcome(lever, Kind.TARGET, sized, true, starts(lever), List.of(), 0);
         case "baseline" ->
-            new Verdict(lever, Kind.RESTORE, sized, true, List.of(chosen()), List.of(), 0);
+            new LeverOutcome(lever, Kind.RESTORE, sized, true, List.of(chosen()), List.of(), 0);
         case "one" -> weighed(lever, way, sized, true);
-        default -> new Verdict(lever, Kind.UNDO, sized, true, List.of(chosen()), List.of(), 0);
+        default -> new LeverOutcome(lever, Kind.UNDO, sized, true, List.of(chosen()), List.of(), 0);
       };
     }
 
@@ -153,8 +153,8 @@ public record Decider(Vocabulary vocabulary, RuleBase rules) {
           .toList();
     }
 
-    private Verdict weighed(Lever lever, Direction way, Sized sized, boolean first) {
-      return new Verdict(
+    private LeverOutcome weighed(Lever lever, Direction way, Sized sized, boolean first) {
+      return new LeverOutcome(
           lever,
           Kind.CORRECTION,
           sized,
@@ -174,7 +174,7 @@ public record Decider(Vocabulary vocabulary, RuleBase rules) {
     }
 
     /** The other lever beside one that moves: where it stays by a rule, or its turn comes later. */
-    private Optional<Verdict> beside(Lever lever) {
+    private Optional<LeverOutcome> beside(Lever lever) {
       if (reasoned.choice().kind().equals("restore")) {
         return Optional.of(notRestored(lever));
       }
@@ -187,11 +187,11 @@ public record Decider(Vocabulary vocabulary, RuleBase rules) {
                 Direction way = Named.of(Direction.class, free.direction());
                 return weighed(lever, way, sizer.one(lever, way), false);
               })
-          .filter(Verdict::moves)
+          .filter(LeverOutcome::moves)
           .or(() -> Optional.of(held(lever)).filter(verdict -> verdict.gain() >= LEAST_GAIN));
     }
 
-    private Verdict notRestored(Lever lever) {
+    private LeverOutcome notRestored(Lever lever) {
       Optional<Step> goal =
           reasoned
               .all(Step.class)
@@ -200,7 +200,7 @@ public record Decider(Vocabulary vocabulary, RuleBase rules) {
               .findFirst();
       if (goal.isEmpty()) {
         List<By> there = starts(lever);
-        return new Verdict(
+        return new LeverOutcome(
             lever,
             Kind.TARGET,
             sizer.stay(lever, sizer.read(lever) ? End.ALREADY_THERE : End.NONE),
@@ -212,7 +212,7 @@ public record Decider(Vocabulary vocabulary, RuleBase rules) {
       By holder =
           barring(lever.id(), goal.get().direction(), "restore")
               .orElse(new By("time-for-one", "limit-time"));
-      return new Verdict(
+      return new LeverOutcome(
           lever, Kind.TARGET, sizer.stay(lever, End.NONE), false, List.of(holder), List.of(), 0);
     }
 
@@ -225,10 +225,10 @@ public record Decider(Vocabulary vocabulary, RuleBase rules) {
     }
 
     /** A lever that is left alone: what keeps it is the limit of what it would gain most by. */
-    private Verdict stays(Lever lever) {
+    private LeverOutcome stays(Lever lever) {
       return reasoned.choice().kind().equals("wait")
           ? held(lever)
-          : new Verdict(
+          : new LeverOutcome(
               lever,
               Kind.CORRECTION,
               sizer.stay(lever, End.NONE),
@@ -239,7 +239,7 @@ public record Decider(Vocabulary vocabulary, RuleBase rules) {
     }
 
     /** A lever that would gain most one way, and what holds it. */
-    private Verdict held(Lever lever) {
+    private LeverOutcome held(Lever lever) {
       Direction way =
           sum(lever, Direction.LESS) > sum(lever, Direction.MORE) ? Direction.LESS : Direction.MORE;
       boolean worth = sum(lever, way) >= LEAST_GAIN;
@@ -248,7 +248,7 @@ public record Decider(Vocabulary vocabulary, RuleBase rules) {
           barring(lever.id(), way.id(), "move")
               .filter(by -> worth)
               .orElse(complained ? NOTHING_GAINS : NOTHING_ASKS);
-      return new Verdict(
+      return new LeverOutcome(
           lever,
           Kind.CORRECTION,
           sizer.stay(lever, End.NONE),

@@ -141,8 +141,8 @@ public final class NextQuestion {
       this.outcomes = new Outcomes(decider, grid, situation);
     }
 
-    Telling telling() {
-      return new Telling(grid, outcomes, drawn);
+    ExpectedInformation telling() {
+      return new ExpectedInformation(grid, outcomes, drawn);
     }
 
     Outlook outlook() {
@@ -209,7 +209,7 @@ public final class NextQuestion {
         }
       }
       if (askable.size() > 1) {
-        Telling telling = telling();
+        ExpectedInformation telling = telling();
         double[] scores = new double[grid.size()];
         askable.forEach(q -> scores[q] = telling.bits(q));
         askable.sort(

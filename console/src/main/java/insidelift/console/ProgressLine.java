@@ -13,7 +13,7 @@ import org.jline.terminal.spi.SystemStream;
  * for how long. It is erased before anything else is said. Nobody but a terminal gets it; one that
  * cannot go back in its line, or that is read aloud, gets it once and it stays.
  */
-final class Progress {
+final class ProgressLine {
 
   /** Where a line can be shown. */
   enum Place {
@@ -29,7 +29,7 @@ final class Progress {
   private static final long PATIENCE_MILLIS = 1000;
 
   // There is one standard error, so there is one line.
-  private static Progress shown;
+  private static ProgressLine shown;
 
   private final String doing;
   private final PrintStream err;
@@ -39,7 +39,7 @@ final class Progress {
   private int width;
   private boolean done;
 
-  Progress(
+  ProgressLine(
       String doing, PrintStream err, Map<String, String> environment, BooleanSupplier terminal) {
     this.doing = doing;
     this.err = err;
@@ -53,9 +53,9 @@ final class Progress {
    *
    * @param doing what, as in {@code Working}
    */
-  static synchronized Progress begin(String doing) {
+  static synchronized ProgressLine begin(String doing) {
     end();
-    Progress begun = new Progress(doing, System.err, System.getenv(), Progress::shownOnATerminal);
+    ProgressLine begun = new ProgressLine(doing, System.err, System.getenv(), ProgressLine::shownOnATerminal);
     shown = begun;
     Thread clock = new Thread(begun::count, "progress");
     clock.setDaemon(true);

@@ -9,14 +9,14 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Whether the compiled rules say what their index says, in one of so many situations. */
-final class Agreement implements Watch {
+final class CompiledAgreement implements SituationVisitor {
 
   private final Advisor compiled;
   private final int every;
   private long seen;
   private Remark difference;
 
-  Agreement(Advisor compiled, int every) {
+  CompiledAgreement(Advisor compiled, int every) {
     this.compiled = compiled;
     this.every = every;
   }

@@ -14,34 +14,34 @@ import java.util.Map;
  * @param learning how many come back within three weeks
  * @param known how many come back later than that
  */
-public record Progress(String topic, int cards, int never, int learning, int known) {
+public record LearningProgress(String topic, int cards, int never, int learning, int known) {
 
   /** A card that comes back no sooner counts as known. Provisional. */
   private static final int KNOWN_DAYS = 21;
 
   /** The progress in every topic, the one with the most that was never seen first. */
-  public static List<Progress> of(List<Card> cards, Schedule schedule) {
-    Map<String, Progress> topics = new LinkedHashMap<>();
+  public static List<LearningProgress> of(List<Card> cards, Schedule schedule) {
+    Map<String, LearningProgress> topics = new LinkedHashMap<>();
     for (Card card : cards) {
       Repetition state = schedule.state(card.id());
       boolean known = state.interval() >= KNOWN_DAYS;
       topics.merge(
           card.topic(),
-          new Progress(
+          new LearningProgress(
               card.topic(),
               1,
               state.isNew() ? 1 : 0,
               state.isNew() || known ? 0 : 1,
               known ? 1 : 0),
-          Progress::plus);
+          LearningProgress::plus);
     }
     return topics.values().stream()
-        .sorted(Comparator.comparingDouble((Progress one) -> -one.never() / (double) one.cards()))
+        .sorted(Comparator.comparingDouble((LearningProgress one) -> -one.never() / (double) one.cards()))
         .toList();
   }
 
-  private Progress plus(Progress other) {
-    return new Progress(
+  private LearningProgress plus(LearningProgress other) {
+    return new LearningProgress(
         topic,
         cards + other.cards,
         never + other.never,

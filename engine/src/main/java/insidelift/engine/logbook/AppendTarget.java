@@ -9,12 +9,12 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 
 /** Where a writer's bytes go; a disk that fails can stand in for it. */
-interface Tape extends Closeable {
+interface AppendTarget extends Closeable {
 
   /** Opens the end of a file. */
   interface Opener {
     /** The end of that file, which is made if it is not there. */
-    Tape open(Path file) throws IOException;
+    AppendTarget open(Path file) throws IOException;
   }
 
   /** Writes all bytes at the end. */
@@ -27,10 +27,10 @@ interface Tape extends Closeable {
   void cut(long length) throws IOException;
 
   /** The end of a file on disk. */
-  static Tape onDisk(Path file) throws IOException {
+  static AppendTarget onDisk(Path file) throws IOException {
     FileChannel channel = OwnFiles.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
     channel.position(channel.size());
-    return new Tape() {
+    return new AppendTarget() {
       @Override
       public void write(ByteBuffer bytes) throws IOException {
         while (bytes.hasRemaining()) {

@@ -14,14 +14,14 @@ import java.util.Objects;
  * @param taken whether the run was driven with it
  * @param reason why; must be told where it was declined
  */
-public record Decision(
+public record AdviceTaken(
     Lever lever, Direction direction, double degrees, String claim, boolean taken, String reason) {
 
   /**
    * @throws RefusedEntryException if the degrees are out of range, the claim is missing, or advice
    *     was declined without a reason
    */
-  public Decision {
+  public AdviceTaken {
     Objects.requireNonNull(lever, "lever");
     Objects.requireNonNull(direction, "direction");
     LogLimits.number("advice degrees", degrees, 0, LogLimits.MOST_DEGREES, "degrees");

@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
  * the minutes, the one caution, what to feel, when to take it back. Each text is cut to its first
  * sentence; the whole of it stands in the {@linkplain AdviceText sections}.
  */
-final class Answer {
+final class AnswerScreen {
 
   /** The most lines on a screen of 80 columns, its heading and the rule under it among them. */
   static final int LINES = 20;
@@ -41,7 +41,7 @@ final class Answer {
   private final Situation situation;
   private final List<Row> rows = new ArrayList<>();
 
-  private Answer(int width, Advice advice, Situation situation) {
+  private AnswerScreen(int width, Advice advice, Situation situation) {
     this.width = width;
     this.advice = advice;
     this.situation = situation;
@@ -53,7 +53,7 @@ final class Answer {
    * @param situation what it is given on: it has the minutes that are left
    */
   static List<String> lines(int width, Advice advice, Situation situation) {
-    Answer answer = new Answer(width, advice, situation);
+    AnswerScreen answer = new AnswerScreen(width, advice, situation);
     answer.rows();
     return answer.fitted();
   }
@@ -168,7 +168,7 @@ final class Answer {
     List<Suggestion> stay =
         advice.suggestions().stream().filter(suggestion -> !suggestion.moves()).toList();
     List<String> reasons =
-        stay.stream().map(Suggestion::summary).map(Answer::reason).distinct().toList();
+        stay.stream().map(Suggestion::summary).map(AnswerScreen::reason).distinct().toList();
     List<String> summaries =
         stay.size() == 2 && reasons.size() == 1
             ? List.of("Leave camber and caster where they are: " + reasons.get(0))

@@ -10,12 +10,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
-class ProgressTest {
+class ProgressLineTest {
 
   private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
-  private Progress on(boolean terminal, Map<String, String> environment) {
-    return new Progress(
+  private ProgressLine on(boolean terminal, Map<String, String> environment) {
+    return new ProgressLine(
         "Working", new PrintStream(err, true, StandardCharsets.UTF_8), environment, () -> terminal);
   }
 
@@ -25,7 +25,7 @@ class ProgressTest {
 
   @Test
   void aTerminalSeesOneLineThatIsErasedInTheEnd() {
-    Progress progress = on(true, Map.of("TERM", "xterm"));
+    ProgressLine progress = on(true, Map.of("TERM", "xterm"));
     assertThat(progress.tick(1)).isTrue();
     assertThat(progress.tick(12)).isTrue();
     progress.close();
@@ -37,7 +37,7 @@ class ProgressTest {
 
   @Test
   void aPipeGetsNothing() {
-    Progress progress = on(false, Map.of("TERM", "xterm"));
+    ProgressLine progress = on(false, Map.of("TERM", "xterm"));
     assertThat(progress.tick(1)).isFalse();
     progress.close();
     assertThat(said()).isEmpty();
@@ -45,11 +45,11 @@ class ProgressTest {
 
   @Test
   void aTerminalThatOnlyGoesForwardAndAScreenReaderGetItOnce() {
-    Progress dumb = on(true, Map.of("TERM", "dumb"));
+    ProgressLine dumb = on(true, Map.of("TERM", "dumb"));
     assertThat(dumb.tick(1)).isFalse();
     dumb.close();
     assertThat(said()).isEqualTo("Working ...\n");
-    Progress aloud = on(true, Map.of("TERM", "xterm", "ACCESSIBLE", "1"));
+    ProgressLine aloud = on(true, Map.of("TERM", "xterm", "ACCESSIBLE", "1"));
     assertThat(aloud.tick(1)).isFalse();
     aloud.close();
     assertThat(said()).isEqualTo("Working ...\nWorking ...\n");
@@ -57,7 +57,7 @@ class ProgressTest {
 
   @Test
   void whatEndsWithinASecondLeavesNoTrace() {
-    Progress progress = on(true, Map.of("TERM", "xterm"));
+    ProgressLine progress = on(true, Map.of("TERM", "xterm"));
     progress.close();
     assertThat(progress.tick(1)).isFalse();
     assertThat(said()).isEmpty();
@@ -66,8 +66,8 @@ class ProgressTest {
   @Test
   void theFirstByteOfAnOutputComesAfterTheLineIsGone() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    Progress begun = Progress.begin("Working");
-    try (OutputStream output = Progress.before(out)) {
+    ProgressLine begun = ProgressLine.begin("Working");
+    try (OutputStream output = ProgressLine.before(out)) {
       output.write("done".getBytes(StandardCharsets.UTF_8));
     }
     assertThat(begun.tick(1)).isFalse();

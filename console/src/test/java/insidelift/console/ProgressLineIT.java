@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The audit takes some seconds on any machine: what is shown meanwhile. */
-class ProgressIT {
+class ProgressLineIT {
 
   @TempDir private Path folder;
 

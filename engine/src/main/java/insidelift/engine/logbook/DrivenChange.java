@@ -20,7 +20,7 @@ import java.util.Set;
  * @param proof the proof; empty where the conditions moved too much for any clock to tell
  * @param effect what came of it
  */
-record Trial(
+record DrivenChange(
     Numbered<RunEntry> before,
     Numbered<RunEntry> after,
     String change,
@@ -61,8 +61,8 @@ record Trial(
    *
    * @param runs its runs in the order driven
    */
-  static List<Trial> of(List<Numbered<RunEntry>> runs) {
-    List<Trial> trials = new ArrayList<>();
+  static List<DrivenChange> of(List<Numbered<RunEntry>> runs) {
+    List<DrivenChange> trials = new ArrayList<>();
     for (int i = 1; i < runs.size(); i++) {
       Optional<String> change = change(runs, i);
       if (change.isPresent() && !change.get().equals(SetupChange.NONE)) {
@@ -80,20 +80,20 @@ record Trial(
   }
 
   /** Whether it took back the one before: its lever, the other way, after worse. */
-  boolean takesBack(Trial last) {
+  boolean takesBack(DrivenChange last) {
     return last.effect() == Effect.WORSE
         && change.replaceFirst("-.*", "").equals(last.change().replaceFirst("-.*", ""))
         && !change.equals(last.change());
   }
 
-  private static Trial trial(List<Numbered<RunEntry>> runs, int i, String change) {
+  private static DrivenChange trial(List<Numbered<RunEntry>> runs, int i, String change) {
     // The change takes the one before back: all three runs tell of it better than two.
     if (returns(runs, i - 2)) {
       Optional<Proof> there = proof(runs, i - 1);
-      return new Trial(runs.get(i - 1), runs.get(i), change, there, effect(there).ofUndoing());
+      return new DrivenChange(runs.get(i - 1), runs.get(i), change, there, effect(there).ofUndoing());
     }
     Optional<Proof> proof = proof(runs, i);
-    return new Trial(runs.get(i - 1), runs.get(i), change, proof, effect(proof));
+    return new DrivenChange(runs.get(i - 1), runs.get(i), change, proof, effect(proof));
   }
 
   private static Optional<Proof> proof(List<Numbered<RunEntry>> runs, int i) {
@@ -152,7 +152,7 @@ record Trial(
       case KEEP -> Effect.BETTER;
       case UNDO -> Effect.WORSE;
       case CANNOT_TELL ->
-          proof.get().shift().filter(Trial::tooSmallToMatter).isPresent()
+          proof.get().shift().filter(DrivenChange::tooSmallToMatter).isPresent()
               ? Effect.SAME
               : Effect.UNTOLD;
     };

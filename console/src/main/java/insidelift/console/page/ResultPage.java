@@ -13,7 +13,7 @@ import java.util.List;
  * @param rows the table; each row has as many cells as there are columns
  * @param next what to do or to read next
  */
-public record ResultSheet(
+public record ResultPage(
     String title,
     String subject,
     String day,
@@ -25,7 +25,7 @@ public record ResultSheet(
   /**
    * @throws IllegalArgumentException if a row has not as many cells as there are columns
    */
-  public ResultSheet {
+  public ResultPage {
     columns = List.copyOf(columns);
     rows = rows.stream().map(List::copyOf).toList();
     next = List.copyOf(next);

@@ -15,13 +15,13 @@ import java.util.Map;
 import java.util.Set;
 
 /** Who spoke in the situations visited: against whom, and where nobody had anything to say. */
-final class Voices implements Watch {
+final class RuleActivity implements SituationVisitor {
 
   private final Map<String, IndexedRule> rules = new LinkedHashMap<>();
   private final Set<String> spoke = new HashSet<>();
   private final Map<String, Remark> gaps = new LinkedHashMap<>();
 
-  Voices(Knowledge knowledge) {
+  RuleActivity(Knowledge knowledge) {
     knowledge.rules().forEach(rule -> rules.put(rule.id(), rule));
   }
 

@@ -21,11 +21,11 @@ import java.util.Optional;
  * @param parts the terms of the sum of the move; none where the place alone decides
  * @param gain what the move is worth; 0 where the place alone decides
  */
-public record Verdict(
+public record LeverOutcome(
     Lever lever, Kind kind, Sized sized, boolean first, List<By> by, List<Part> parts, int gain) {
 
   /** Takes copies of the lists. */
-  public Verdict {
+  public LeverOutcome {
     by = List.copyOf(by);
     parts = List.copyOf(parts);
   }

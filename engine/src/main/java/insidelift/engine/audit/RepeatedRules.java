@@ -14,11 +14,11 @@ import java.util.List;
  * speaks whenever the other does (T. A. Nguyen, W. A. Perkins, T. J. Laffey and D. Pecora, Checking
  * an expert system's knowledge base for consistency and completeness, IJCAI 1985; from memory).
  */
-final class Repetition {
+final class RepeatedRules {
 
   private final Knowledge knowledge;
 
-  Repetition(Knowledge knowledge) {
+  RepeatedRules(Knowledge knowledge) {
     this.knowledge = knowledge;
   }
 

@@ -7,7 +7,7 @@ import java.util.Optional;
  * What a record says. The rest of a run is read when it is first asked for; every other kind is
  * there at once.
  */
-final class Held {
+final class RecordContent {
 
   /** The bytes that the rest can be read from. */
   interface Source {
@@ -25,7 +25,7 @@ final class Held {
   private Entry entry;
   private String damage;
 
-  private Held(Class<? extends Entry> kind, Optional<RunKey> run, Source source, Entry entry) {
+  private RecordContent(Class<? extends Entry> kind, Optional<RunKey> run, Source source, Entry entry) {
     this.kind = kind;
     this.run = run;
     this.source = source;
@@ -33,15 +33,15 @@ final class Held {
   }
 
   /** An entry that is there. */
-  static Held of(Entry entry) {
+  static RecordContent of(Entry entry) {
     Optional<RunKey> run =
         entry instanceof RunEntry driven ? Optional.of(RunKey.of(driven)) : Optional.empty();
-    return new Held(entry.getClass(), run, null, entry);
+    return new RecordContent(entry.getClass(), run, null, entry);
   }
 
   /** A run of which only this is read yet. */
-  static Held run(RunKey key, Source rest) {
-    return new Held(RunEntry.class, Optional.of(key), rest, null);
+  static RecordContent run(RunKey key, Source rest) {
+    return new RecordContent(RunEntry.class, Optional.of(key), rest, null);
   }
 
   Class<? extends Entry> kind() {

@@ -3,7 +3,7 @@ package insidelift.engine.consultation.foresight;
 import java.util.List;
 
 /** What answers are expected to tell about what to do now, counted on drawn completions. */
-final class Telling {
+final class ExpectedInformation {
 
   private final Grid grid;
   private final Outcomes outcomes;
@@ -11,7 +11,7 @@ final class Telling {
   private final int[] ends;
 
   /** The telling of completions, each of which comes to one thing. */
-  Telling(Grid grid, Outcomes outcomes, List<int[]> drawn) {
+  ExpectedInformation(Grid grid, Outcomes outcomes, List<int[]> drawn) {
     this.grid = grid;
     this.outcomes = outcomes;
     this.drawn = drawn;

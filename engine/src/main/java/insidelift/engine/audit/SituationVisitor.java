@@ -4,7 +4,7 @@ import insidelift.engine.consultation.decision.Decided;
 import insidelift.shared.situation.Situation;
 
 /** Something that is looked at in every situation visited. */
-interface Watch {
+interface SituationVisitor {
 
   /** Looks at one situation and what it comes to. */
   void see(Situation situation, Decided decided);
