@@ -57,7 +57,8 @@ final class AdviceText {
    * @param situation what it is given on
    */
   Part answer(Advice advice, Situation situation) {
-    return new Part(AdviceWords.headline(advice.status()), AnswerScreen.lines(width, advice, situation));
+    return new Part(
+        AdviceWords.headline(advice.status()), AnswerScreen.lines(width, advice, situation));
   }
 
   /** The sections in their order; one with nothing in it is left out. */

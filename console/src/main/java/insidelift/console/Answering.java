@@ -3,7 +3,6 @@ package insidelift.console;
 import insidelift.engine.notes.NoteBook;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -36,7 +35,7 @@ final class Answering implements Asker {
       } else if (reply instanceof Reply.Quit) {
         throw new UserLeftException(false);
       } else if (reply instanceof Reply.Help) {
-        screen.say(help(screen.width()));
+        screen.say(HowToAnswer.lines(screen.width()));
       } else if (reply instanceof Reply.Inquiry inquiry) {
         talk.answer(inquiry.line(), question);
       } else {
@@ -52,25 +51,5 @@ final class Answering implements Asker {
     }
     screen.read(text.lines());
     screen.say("");
-  }
-
-  /** How to answer, whatever is asked. */
-  static List<String> help(int width) {
-    return new Text(width)
-        .heading("How to answer")
-        .item("  ", "a number or the first letters, then Enter: that choice")
-        .item("  ", "u: I do not know (that is an answer too)")
-        .item("  ", "?: what the words mean; what is toe: the note on a word")
-        .item("  ", "back or undo: one step back; review: all answers, to change any")
-        .item(
-            "  ",
-            "a sentence, as in pushes mid corner, lots of rubber down: it is read back and"
-                + " counts once you confirm it")
-        .item("  ", "why: what this answer is for; how camber: what speaks for and against")
-        .item("  ", "why not caster more: what stands in the way")
-        .item("  ", "what if water=wet: what would be different; rule NAME: a rule in words")
-        .item("  ", "quit, or Ctrl-D at an empty line: leave; Ctrl-C: leave at once")
-        .line("")
-        .lines();
   }
 }

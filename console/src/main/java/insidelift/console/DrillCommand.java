@@ -176,7 +176,8 @@ final class DrillCommand extends Practice {
     }
   }
 
-  private static void show(Screen screen, Advisor advisor, Judgement judged) throws UserLeftException {
+  private static void show(Screen screen, Advisor advisor, Judgement judged)
+      throws UserLeftException {
     Leaves.show(screen, new DrillText(screen.width(), advisor).result(judged));
   }
 

@@ -86,7 +86,8 @@ final class LessonsCommand extends Practice {
         });
   }
 
-  private static int lesson(Screen screen, ChoiceCard card, Lesson lesson) throws UserLeftException {
+  private static int lesson(Screen screen, ChoiceCard card, Lesson lesson)
+      throws UserLeftException {
     List<Part> parts = new ArrayList<>();
     Text claim = new Text(screen.width());
     NoteText.section("Claim", lesson.note().section("Claim"), claim);

@@ -28,7 +28,8 @@ final class Outputs {
 
   /** A writer in that encoding, whose first word takes the line of {@link ProgressLine} away. */
   static PrintWriter writer(PrintStream stream) {
-    return new PrintWriter(new OutputStreamWriter(ProgressLine.before(stream), charset(stream)), true);
+    return new PrintWriter(
+        new OutputStreamWriter(ProgressLine.before(stream), charset(stream)), true);
   }
 
   /** Whether all output reached its end; if not, that is said. */

@@ -55,7 +55,8 @@ final class ProgressLine {
    */
   static synchronized ProgressLine begin(String doing) {
     end();
-    ProgressLine begun = new ProgressLine(doing, System.err, System.getenv(), ProgressLine::shownOnATerminal);
+    ProgressLine begun =
+        new ProgressLine(doing, System.err, System.getenv(), ProgressLine::shownOnATerminal);
     shown = begun;
     Thread clock = new Thread(begun::count, "progress");
     clock.setDaemon(true);

@@ -315,7 +315,7 @@ final class Screen implements AutoCloseable {
       if (!(line.equals("?") || line.equals(HELP)) || words.contains(HELP)) {
         return line;
       }
-      say(Answering.help(width()));
+      say(HowToAnswer.lines(width()));
     }
   }
 

@@ -29,7 +29,7 @@ class DrillSheetTest {
             DAY);
     ResultPage page =
         DrillSheet.of(
-            new insidelift.engine.training.ResultPage(
+            new insidelift.engine.training.ResultSheet(
                 advisor,
                 new NextQuestion(advisor.decider()),
                 List.of(new Numbered<>(3, attempt, false))),

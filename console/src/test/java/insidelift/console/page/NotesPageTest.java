@@ -59,8 +59,7 @@ class NotesPageTest {
   void a_row_that_does_not_fit_its_headings_is_refused() {
     assertThatThrownBy(
             () ->
-                new ResultPage(
-                    "", "", "", "", List.of("a", "b"), List.of(List.of("1")), List.of()))
+                new ResultPage("", "", "", "", List.of("a", "b"), List.of(List.of("1")), List.of()))
         .hasMessage("a row has 1 cells under 2 headings");
   }
 }

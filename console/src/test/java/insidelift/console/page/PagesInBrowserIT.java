@@ -152,7 +152,7 @@ class PagesInBrowserIT {
               false));
     }
     return DrillSheet.of(
-        new insidelift.engine.training.ResultPage(advisor, next, attempts),
+        new insidelift.engine.training.ResultSheet(advisor, next, attempts),
         "Mira <b>& sons</b>",
         LocalDate.of(2026, 5, 9));
   }

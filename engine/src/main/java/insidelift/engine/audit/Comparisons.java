@@ -2,8 +2,8 @@ package insidelift.engine.audit;
 
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.decision.Decided;
-import insidelift.engine.consultation.decision.ToDo;
 import insidelift.engine.consultation.decision.LeverOutcome;
+import insidelift.engine.consultation.decision.ToDo;
 import insidelift.shared.Kind;
 import insidelift.shared.Lever;
 import insidelift.shared.Vocabulary;

@@ -90,7 +90,8 @@ record DrivenChange(
     // The change takes the one before back: all three runs tell of it better than two.
     if (returns(runs, i - 2)) {
       Optional<Proof> there = proof(runs, i - 1);
-      return new DrivenChange(runs.get(i - 1), runs.get(i), change, there, effect(there).ofUndoing());
+      return new DrivenChange(
+          runs.get(i - 1), runs.get(i), change, there, effect(there).ofUndoing());
     }
     Optional<Proof> proof = proof(runs, i);
     return new DrivenChange(runs.get(i - 1), runs.get(i), change, proof, effect(proof));

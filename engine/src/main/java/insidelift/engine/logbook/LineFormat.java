@@ -205,7 +205,8 @@ final class LineFormat {
               integer(line, "kart"),
               integer(line, "driver"),
               integer(line, "run"));
-      return Optional.of(new Line(number, at, RecordContent.run(key, () -> whole(file, from, to).entry())));
+      return Optional.of(
+          new Line(number, at, RecordContent.run(key, () -> whole(file, from, to).entry())));
     } catch (IOException e) {
       return Optional.empty();
     }

@@ -68,7 +68,11 @@ public final class LogbookWriter implements AutoCloseable {
   }
 
   private static LogbookWriter open(
-      Path folder, AppendTarget.Opener opener, InstantSource clock, Duration patience, Runnable waiting)
+      Path folder,
+      AppendTarget.Opener opener,
+      InstantSource clock,
+      Duration patience,
+      Runnable waiting)
       throws LogbookProblem {
     Path file = folder.resolve(Logbook.FILE);
     Lock lock = null;

@@ -25,7 +25,8 @@ final class RecordContent {
   private Entry entry;
   private String damage;
 
-  private RecordContent(Class<? extends Entry> kind, Optional<RunKey> run, Source source, Entry entry) {
+  private RecordContent(
+      Class<? extends Entry> kind, Optional<RunKey> run, Source source, Entry entry) {
     this.kind = kind;
     this.run = run;
     this.source = source;

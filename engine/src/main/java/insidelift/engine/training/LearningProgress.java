@@ -36,7 +36,9 @@ public record LearningProgress(String topic, int cards, int never, int learning,
           LearningProgress::plus);
     }
     return topics.values().stream()
-        .sorted(Comparator.comparingDouble((LearningProgress one) -> -one.never() / (double) one.cards()))
+        .sorted(
+            Comparator.comparingDouble(
+                (LearningProgress one) -> -one.never() / (double) one.cards()))
         .toList();
   }
 

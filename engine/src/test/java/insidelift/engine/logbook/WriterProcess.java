@@ -98,7 +98,8 @@ final class WriterProcess {
 
   /** The program. */
   public static void main(String[] args) throws IOException {
-    AppendTarget.Opener opener = args[1].equals("crumbs") ? WriterProcess::crumbs : AppendTarget::onDisk;
+    AppendTarget.Opener opener =
+        args[1].equals("crumbs") ? WriterProcess::crumbs : AppendTarget::onDisk;
     try (LogbookWriter writer =
         LogbookWriter.open(Path.of(args[0]), opener, java.time.InstantSource.system())) {
       if (args[1].equals("hold")) {

@@ -158,6 +158,7 @@ class CardsTest {
     LocalDate day = LocalDate.of(2026, 3, 1);
     Schedule schedule = new Schedule(List.of(new ReviewEntry("Ida Vento", "a", 5, day)), day);
     assertThat(LearningProgress.of(cards, schedule))
-        .containsExactly(new LearningProgress("new", 1, 1, 0, 0), new LearningProgress("old", 1, 0, 1, 0));
+        .containsExactly(
+            new LearningProgress("new", 1, 1, 0, 0), new LearningProgress("old", 1, 0, 1, 0));
   }
 }

@@ -114,7 +114,8 @@ public record Decider(Vocabulary vocabulary, RuleBase rules) {
                       .map(read -> sizer.back(lever, read))
                       .orElseGet(() -> sizer.to(lever, degrees(lever, step.to())));
       return switch (step.by()) {
-        case "start" -> new LeverOutcome(lever, Kind.TARGET, sized, true, starts(lever), List.of(), 0);
+        case "start" ->
+            new LeverOutcome(lever, Kind.TARGET, sized, true, starts(lever), List.of(), 0);
         case "baseline" ->
             new LeverOutcome(lever, Kind.RESTORE, sized, true, List.of(chosen()), List.of(), 0);
         case "one" -> weighed(lever, way, sized, true);
