@@ -170,7 +170,7 @@ class ArchitectureTest {
     holds(
         noClasses()
             .that()
-            .doNotHaveFullyQualifiedName("insidelift.console.Screen")
+            .doNotHaveFullyQualifiedName("insidelift.console.terminal.Screen")
             .should()
             .dependOnClassesThat()
             .belongToAnyOf(ProcessBuilder.class));

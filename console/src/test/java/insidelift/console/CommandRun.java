@@ -11,9 +11,9 @@ import picocli.CommandLine;
  * @param out what it printed
  * @param err its messages
  */
-record CommandRun(int exit, String out, String err) {
+public record CommandRun(int exit, String out, String err) {
 
-  static CommandRun of(Object command, String... words) {
+  public static CommandRun of(Object command, String... words) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int exit =

@@ -3,15 +3,15 @@ package insidelift.console;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.console.Visitor.Point;
-import insidelift.engine.logbook.DemoSeason;
-import insidelift.engine.logbook.LogbookProblem;
+import insidelift.engine.disk.LogbookProblem;
+import insidelift.engine.logbook.use.DemoSeason;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Whole dialogues on a pseudo-terminal of 80 columns and 24 rows, compared line by line. */
-class DialogueIT {
+public class DialogueIT {
 
   @TempDir private Path data;
 
@@ -28,7 +28,7 @@ class DialogueIT {
   }
 
   /** What a mechanic knows after a bad session in the dry. */
-  static Visitor mechanic(Paddock paddock) {
+  public static Visitor mechanic(Paddock paddock) {
     return new Visitor(paddock)
         .knows("water", "dry")
         .knows("trend", "steady")

@@ -3,6 +3,7 @@ package insidelift.console;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.console.Launcher.Outcome;
+import insidelift.console.terminal.InProcess;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -2,7 +2,7 @@ package insidelift.console;
 
 import insidelift.shared.Degrees;
 import insidelift.shared.Vocabulary;
-import insidelift.shared.situation.CaseWriter;
+import insidelift.shared.casefile.CaseWriter;
 import insidelift.shared.situation.Kart;
 import insidelift.shared.situation.Sides;
 import insidelift.shared.situation.Situation;
@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Set;
 
 /** Consultations that somebody left, as the program keeps them. */
-final class Kept {
+public final class Kept {
 
   static final String FILE = "open-consultation.json";
 
@@ -23,7 +23,7 @@ final class Kept {
   static final Situation BEGUN = wet(Set.of());
 
   /** A wet track and "I do not know" to every other question: only the settings are still asked. */
-  static final Situation ALL_BUT_THE_SETTINGS =
+  public static final Situation ALL_BUT_THE_SETTINGS =
       wet(
           new LinkedHashSet<>(
               VOCABULARY.questions().stream()
@@ -32,7 +32,7 @@ final class Kept {
                   .toList()));
 
   /** A measured kart that is good everywhere in the dry, and nothing left to ask. */
-  static final Situation GOOD = good();
+  public static final Situation GOOD = good();
 
   private Kept() {}
 
@@ -56,7 +56,7 @@ final class Kept {
   }
 
   /** Keeps one in a folder. */
-  static void in(Path folder, Situation situation) {
+  public static void in(Path folder, Situation situation) {
     Launcher.file(folder, FILE, new CaseWriter(VOCABULARY).write(situation));
   }
 }

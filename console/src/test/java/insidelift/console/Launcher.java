@@ -14,13 +14,13 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 
 /** The packaged launcher, run as a user runs it: as a process of its own. */
-final class Launcher {
+public final class Launcher {
 
   /** The folder of this module; the build runs the tests in it. */
-  static final Path CONSOLE = Path.of("").toAbsolutePath();
+  public static final Path CONSOLE = Path.of("").toAbsolutePath();
 
   /** What a run came to. */
-  record Outcome(int exit, String out, String err) {}
+  public record Outcome(int exit, String out, String err) {}
 
   private final List<String> command;
   private final Map<String, String> environment = new LinkedHashMap<>(System.getenv());
@@ -36,7 +36,7 @@ final class Launcher {
   }
 
   /** The launcher with these words behind it. */
-  static Launcher with(String... words) {
+  public static Launcher with(String... words) {
     return at(CONSOLE.resolve("insidelift"), words);
   }
 
@@ -48,16 +48,16 @@ final class Launcher {
   }
 
   /** A line for the shell. */
-  static Launcher shell(String line) {
+  public static Launcher shell(String line) {
     return new Launcher(List.of("sh", "-c", line));
   }
 
-  Launcher from(Path where) {
+  public Launcher from(Path where) {
     folder = where;
     return this;
   }
 
-  Launcher set(String name, String value) {
+  public Launcher set(String name, String value) {
     environment.put(name, value);
     return this;
   }
@@ -67,13 +67,13 @@ final class Launcher {
     return this;
   }
 
-  Launcher typing(String text) {
+  public Launcher typing(String text) {
     input = text.getBytes(StandardCharsets.UTF_8);
     return this;
   }
 
   /** Runs it to its end. */
-  Outcome run() {
+  public Outcome run() {
     ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile());
     builder.environment().clear();
     builder.environment().putAll(environment);
@@ -114,7 +114,7 @@ final class Launcher {
   }
 
   /** A file of that content in a folder. */
-  static Path file(Path folder, String name, String content) {
+  public static Path file(Path folder, String name, String content) {
     try {
       return Files.writeString(folder.resolve(name), content);
     } catch (IOException e) {

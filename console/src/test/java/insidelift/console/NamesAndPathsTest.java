@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import insidelift.console.Launcher.Outcome;
+import insidelift.console.terminal.InProcess;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -23,12 +23,12 @@ import org.jline.utils.ScreenTerminal;
  * The consultation as somebody in the paddock has it: the packaged launcher on a pseudo-terminal,
  * or on a pipe, with a screen that shows what a terminal would show.
  */
-final class Paddock implements AutoCloseable {
+public final class Paddock implements AutoCloseable {
 
   static final String CTRL_C = "\003";
   static final String CTRL_D = "\004";
   static final String CTRL_Z = "\032";
-  static final String ENTER = "\r";
+  public static final String ENTER = "\r";
 
   /** How long a slow machine may take for one step. */
   private static final long PATIENCE_MS = 40_000;
@@ -60,7 +60,7 @@ final class Paddock implements AutoCloseable {
   private long lastWritten = System.nanoTime();
 
   /** How to start a consultation. */
-  static final class Start {
+  public static final class Start {
 
     private final Map<String, String> environment;
     private int columns = 80;
@@ -78,7 +78,7 @@ final class Paddock implements AutoCloseable {
       environment.put("INSIDELIFT_DATA", data.toString());
     }
 
-    Start set(String name, String value) {
+    public Start set(String name, String value) {
       environment.put(name, value);
       return this;
     }
@@ -89,7 +89,7 @@ final class Paddock implements AutoCloseable {
     }
 
     /** Starts with these words behind the launcher's name. */
-    Start words(String... typed) {
+    public Start words(String... typed) {
       words.addAll(List.of(typed));
       return this;
     }
@@ -99,7 +99,7 @@ final class Paddock implements AutoCloseable {
       return this;
     }
 
-    Start rows(int wanted) {
+    public Start rows(int wanted) {
       rows = wanted;
       return this;
     }
@@ -115,7 +115,7 @@ final class Paddock implements AutoCloseable {
       return set("PS1", "ready> ");
     }
 
-    Paddock start() {
+    public Paddock start() {
       try {
         return new Paddock(this);
       } catch (IOException e) {
@@ -125,7 +125,7 @@ final class Paddock implements AutoCloseable {
   }
 
   /** A consultation that keeps its answers in that folder. */
-  static Start in(Path data) {
+  public static Start in(Path data) {
     return new Start(data);
   }
 
@@ -181,7 +181,7 @@ final class Paddock implements AutoCloseable {
     }
   }
 
-  Paddock type(String keys) {
+  public Paddock type(String keys) {
     try {
       keyboard.write((pipe ? keys.replace(ENTER, "\n") : keys).getBytes(StandardCharsets.UTF_8));
       keyboard.flush();
@@ -192,7 +192,7 @@ final class Paddock implements AutoCloseable {
   }
 
   /** Waits until the screen, with what has scrolled off it, holds a text. */
-  Paddock waitFor(String text) {
+  public Paddock waitFor(String text) {
     return waitUntil("\"" + text + "\"", paddock -> String.join("\n", all()).contains(text));
   }
 
@@ -219,7 +219,7 @@ final class Paddock implements AutoCloseable {
   }
 
   /** Waits until nothing has been written for a moment. */
-  Paddock settle() {
+  public Paddock settle() {
     return waitUntil("quiet", paddock -> true);
   }
 
@@ -250,7 +250,7 @@ final class Paddock implements AutoCloseable {
   }
 
   /** The rows of the screen, without blanks at their ends. */
-  List<String> screen() {
+  public List<String> screen() {
     synchronized (screen) {
       int width = screen.getColumns();
       long[] cells = new long[width * screen.getRows()];
@@ -264,12 +264,12 @@ final class Paddock implements AutoCloseable {
   }
 
   /** The screen as one text. */
-  String screenText() {
+  public String screenText() {
     return String.join("\n", screen());
   }
 
   /** What has scrolled off the screen and the screen, without blank rows at its end. */
-  List<String> all() {
+  public List<String> all() {
     synchronized (screen) {
       List<String> rows = new ArrayList<>();
       screen.getHistory().forEach(line -> rows.add(row(line, 0, line.length).stripTrailing()));
@@ -291,7 +291,7 @@ final class Paddock implements AutoCloseable {
   }
 
   /** All that was written, with its control characters. */
-  String raw() {
+  public String raw() {
     synchronized (screen) {
       return raw.toString();
     }

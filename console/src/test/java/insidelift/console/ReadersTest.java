@@ -46,10 +46,12 @@ class ReadersTest {
     // These read what this build ships.
     readers.removeAll(Set.of("Allowances", "DemoSeason", "Ear", "ShippedJson", "Story"));
     assertThat(readers).containsExactly("JsonInput", "LineFormat");
-    assertThat(
-            text(ROOT.resolve("shared/src/main/java/insidelift/shared/situation/JsonInput.java")))
+    assertThat(text(ROOT.resolve("shared/src/main/java/insidelift/shared/casefile/JsonInput.java")))
         .contains("streamReadConstraints(InputLimits.json())");
-    assertThat(text(ROOT.resolve("engine/src/main/java/insidelift/engine/logbook/LineFormat.java")))
+    assertThat(
+            text(
+                ROOT.resolve(
+                    "engine/src/main/java/insidelift/engine/logbook/file/LineFormat.java")))
         .contains("streamReadConstraints(InputLimits.logLine())");
   }
 

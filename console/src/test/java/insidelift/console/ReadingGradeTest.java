@@ -3,7 +3,7 @@ package insidelift.console;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.engine.notes.NoteBook;
-import insidelift.engine.training.Lessons;
+import insidelift.engine.training.card.Lessons;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.Vocabulary.Value;

@@ -128,7 +128,7 @@ class TroubleIT {
         shell(nobody + "ls " + lib).run().exit() == 0
             && shell(nobody + "java -version").run().exit() == 0,
         "another user cannot reach this folder or this Java");
-    String java = nobody + "java -cp '" + lib + "/*' insidelift.console.Main ";
+    String java = nobody + "java -cp '" + lib + "/*' insidelift.console.start.Main ";
     Launcher advise = Launcher.shell("cd " + data + " && " + java + "advise *.json");
     Outcome outcome = advise.run();
     sound(outcome);

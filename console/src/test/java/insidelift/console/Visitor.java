@@ -12,10 +12,10 @@ import java.util.regex.Pattern;
  * Somebody who knows some answers and gives them to whatever is answered, in whatever order, and
  * who does not know the rest. What is seen and typed is written down.
  */
-final class Visitor {
+public final class Visitor {
 
   /** The points at which a consultation waits for a line. */
-  enum Point {
+  public enum Point {
     BEGIN,
     RESUME,
     SAFETY,
@@ -28,7 +28,7 @@ final class Visitor {
   }
 
   /** Where a consultation waits, and for what. */
-  record Prompt(Point point, String label, int row) {}
+  public record Prompt(Point point, String label, int row) {}
 
   private static final Pattern LABEL = Pattern.compile("^([a-z][A-Za-z -]*): ?$");
   private static final Pattern PROGRESS = Pattern.compile("^Question (\\d+) of at most (\\d+)$");
@@ -41,18 +41,18 @@ final class Visitor {
   private boolean typed;
   private Prompt last = new Prompt(Point.BEGIN, "", -1);
 
-  Visitor(Paddock paddock) {
+  public Visitor(Paddock paddock) {
     this.paddock = paddock;
   }
 
   /** Knows the answer to a question, by its label. */
-  Visitor knows(String label, String value) {
+  public Visitor knows(String label, String value) {
     known.put(label, value);
     return this;
   }
 
   /** The labels of all that was answered, in order, with repeats. */
-  List<String> answered() {
+  public List<String> answered() {
     return List.copyOf(answered);
   }
 
@@ -62,12 +62,12 @@ final class Visitor {
   }
 
   /** Answers all that is answered until the consultation waits at a point. */
-  Visitor goOnTo(Point point) {
+  public Visitor goOnTo(Point point) {
     return goOnUntil(prompt -> prompt.point() == point);
   }
 
   /** Answers all that is answered until a question comes up. */
-  Visitor goOnTo(String label) {
+  public Visitor goOnTo(String label) {
     return goOnUntil(prompt -> prompt.label().equals(label));
   }
 
@@ -99,7 +99,7 @@ final class Visitor {
   }
 
   /** Types, and says so in the record. */
-  Visitor type(String keys) {
+  public Visitor type(String keys) {
     seen.add(">>> " + keys.replace(Paddock.ENTER, "[Enter]"));
     paddock.type(keys);
     typed = true;
@@ -107,7 +107,7 @@ final class Visitor {
   }
 
   /** Waits until the consultation waits for a line, another one if something was typed. */
-  Prompt next() {
+  public Prompt next() {
     if (!typed && last.row() >= 0) {
       return last;
     }

@@ -14,7 +14,7 @@ import java.util.Map;
 /**
  * An object of a JSON file that this build ships, token by token. Both files that are read at every
  * start are read this way: data binding is three hundred classes more before the first question.
- * Whatever comes from outside is read by {@link insidelift.shared.situation.JsonInput} instead.
+ * Whatever comes from outside is read by {@link insidelift.shared.casefile.JsonInput} instead.
  */
 public final class ShippedJson {
 

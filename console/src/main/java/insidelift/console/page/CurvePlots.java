@@ -1,10 +1,10 @@
 package insidelift.console.page;
 
 import insidelift.console.picture.Figures;
-import insidelift.engine.geometry.Band;
-import insidelift.engine.geometry.ChangeCurves;
-import insidelift.engine.geometry.ChangeCurves.Lean;
-import insidelift.engine.geometry.ChangeCurves.Lift;
+import insidelift.engine.geometry.effect.ChangeCurves;
+import insidelift.engine.geometry.effect.ChangeCurves.Lean;
+import insidelift.engine.geometry.effect.ChangeCurves.Lift;
+import insidelift.engine.geometry.plausible.Band;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;

@@ -1,6 +1,6 @@
 package insidelift.console.page;
 
-import insidelift.engine.training.ResultSheet.Topic;
+import insidelift.engine.training.drill.ResultSheet.Topic;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +23,7 @@ public final class DrillSheet {
    * @param day the day of the page
    */
   public static ResultPage of(
-      insidelift.engine.training.ResultSheet sheet, String trainee, LocalDate day) {
+      insidelift.engine.training.drill.ResultSheet sheet, String trainee, LocalDate day) {
     List<List<String>> rows = sheet.table();
     List<String> mean = rows.get(rows.size() - 1);
     int cases = rows.size() - 1;
@@ -33,7 +33,7 @@ public final class DrillSheet {
         day.toString(),
         "%s. Conclusion %s of 100 on average, safety %s."
             .formatted(cases == 1 ? "One case" : cases + " cases", mean.get(4), mean.get(6)),
-        insidelift.engine.training.ResultSheet.columns(),
+        insidelift.engine.training.drill.ResultSheet.columns(),
         rows.stream().map(DrillSheet::row).toList(),
         next(sheet));
   }
@@ -47,7 +47,7 @@ public final class DrillSheet {
     return row;
   }
 
-  private static List<String> next(insidelift.engine.training.ResultSheet sheet) {
+  private static List<String> next(insidelift.engine.training.drill.ResultSheet sheet) {
     List<String> next = new ArrayList<>();
     next.addAll(sheet.leftOut());
     next.add(sheet.missed());

@@ -1,9 +1,9 @@
 package insidelift.console.page;
 
 import insidelift.console.picture.Figures;
-import insidelift.engine.geometry.ChangeEffect;
-import insidelift.engine.geometry.Dimension;
-import insidelift.engine.geometry.KartGeometry;
+import insidelift.engine.geometry.effect.ChangeEffect;
+import insidelift.engine.geometry.kart.Dimension;
+import insidelift.engine.geometry.kart.KartGeometry;
 import insidelift.shared.Degrees;
 
 /**

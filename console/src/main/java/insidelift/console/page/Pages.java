@@ -3,6 +3,7 @@ package insidelift.console.page;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import insidelift.console.report.KartSheet;
 
 /** Writes pages by the templates that the build has compiled. One serves any number of threads. */
 public final class Pages {

@@ -2,9 +2,10 @@ package insidelift.console.page;
 
 import insidelift.console.page.PitCard.Move;
 import insidelift.console.page.PitCard.SideSetting;
+import insidelift.console.report.AdviceWords;
 import insidelift.engine.consultation.advice.ChangeNow;
-import insidelift.engine.geometry.ChangeCurves;
-import insidelift.engine.geometry.ChangeEffect;
+import insidelift.engine.geometry.effect.ChangeCurves;
+import insidelift.engine.geometry.effect.ChangeEffect;
 import insidelift.shared.CheckKind;
 import insidelift.shared.Degrees;
 import insidelift.shared.Direction;

@@ -1,10 +1,10 @@
 package insidelift.console.picture;
 
-import insidelift.engine.geometry.Band;
-import insidelift.engine.geometry.ChangeCurves;
-import insidelift.engine.geometry.ChangeCurves.Lean;
-import insidelift.engine.geometry.ChangeCurves.Lift;
-import insidelift.engine.geometry.ChangeEffect;
+import insidelift.engine.geometry.effect.ChangeCurves;
+import insidelift.engine.geometry.effect.ChangeCurves.Lean;
+import insidelift.engine.geometry.effect.ChangeCurves.Lift;
+import insidelift.engine.geometry.effect.ChangeEffect;
+import insidelift.engine.geometry.plausible.Band;
 import insidelift.engine.proof.Proof;
 import insidelift.engine.units.KnownUnit;
 import insidelift.shared.situation.EdgeTemperatures;

@@ -1,9 +1,9 @@
 package insidelift.console.fuzz;
 
-import insidelift.engine.logbook.LapImport;
-import insidelift.engine.proof.LapColumns;
-import insidelift.engine.proof.LapTimes;
-import insidelift.engine.proof.UnreadableLapTimes;
+import insidelift.engine.logbook.use.LapImport;
+import insidelift.engine.proof.laps.LapColumns;
+import insidelift.engine.proof.laps.LapTimes;
+import insidelift.engine.proof.laps.UnreadableLapTimes;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;

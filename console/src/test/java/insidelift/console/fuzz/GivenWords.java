@@ -1,6 +1,6 @@
 package insidelift.console.fuzz;
 
-import insidelift.console.TypedWords;
+import insidelift.console.asking.TypedWords;
 import insidelift.engine.speech.Heard;
 import insidelift.shared.Vocabulary;
 import java.nio.charset.StandardCharsets;

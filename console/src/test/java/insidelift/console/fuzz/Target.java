@@ -2,11 +2,11 @@ package insidelift.console.fuzz;
 
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.foresight.NextQuestion;
+import insidelift.engine.disk.LogbookProblem;
 import insidelift.engine.geometry.RefusedInputException;
-import insidelift.engine.logbook.LogbookProblem;
-import insidelift.engine.logbook.RefusedEntryException;
-import insidelift.engine.proof.UnreadableLapTimes;
-import insidelift.engine.training.Cases;
+import insidelift.engine.logbook.entry.RefusedEntryException;
+import insidelift.engine.proof.laps.UnreadableLapTimes;
+import insidelift.engine.training.drill.Cases;
 import insidelift.shared.situation.CaseProblem;
 import java.util.Locale;
 

@@ -1,9 +1,10 @@
 package insidelift.console.page;
 
+import insidelift.console.report.KartSheet;
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.sheet.FrontEndSheet;
+import insidelift.shared.casefile.CaseReader;
 import insidelift.shared.situation.CaseProblem;
-import insidelift.shared.situation.CaseReader;
 import insidelift.shared.situation.Situation;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.foresight.NextQuestion;
-import insidelift.engine.logbook.AttemptEntry;
-import insidelift.engine.logbook.Numbered;
+import insidelift.engine.logbook.entry.AttemptEntry;
+import insidelift.engine.logbook.file.Numbered;
 import insidelift.shared.situation.Situation;
 import java.time.LocalDate;
 import java.util.List;
@@ -29,7 +29,7 @@ class DrillSheetTest {
             DAY);
     ResultPage page =
         DrillSheet.of(
-            new insidelift.engine.training.ResultSheet(
+            new insidelift.engine.training.drill.ResultSheet(
                 advisor,
                 new NextQuestion(advisor.decider()),
                 List.of(new Numbered<>(3, attempt, false))),

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import insidelift.console.page.Picture.Shape;
-import insidelift.engine.geometry.ChangeCurves;
-import insidelift.engine.geometry.ChangeEffect;
-import insidelift.engine.geometry.Corner;
-import insidelift.engine.geometry.Dimension;
-import insidelift.engine.geometry.KartGeometry;
+import insidelift.engine.geometry.effect.ChangeCurves;
+import insidelift.engine.geometry.effect.ChangeEffect;
+import insidelift.engine.geometry.kart.Corner;
+import insidelift.engine.geometry.kart.Dimension;
+import insidelift.engine.geometry.kart.KartGeometry;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;

@@ -6,12 +6,12 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.foresight.NextQuestion;
-import insidelift.engine.logbook.AttemptEntry;
-import insidelift.engine.logbook.Numbered;
+import insidelift.engine.logbook.entry.AttemptEntry;
+import insidelift.engine.logbook.file.Numbered;
 import insidelift.engine.notes.NoteBook;
-import insidelift.engine.training.Cases;
-import insidelift.engine.training.DrillCase;
-import insidelift.engine.training.DrillMove;
+import insidelift.engine.training.drill.Cases;
+import insidelift.engine.training.drill.DrillCase;
+import insidelift.engine.training.drill.DrillMove;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -152,7 +152,7 @@ class PagesInBrowserIT {
               false));
     }
     return DrillSheet.of(
-        new insidelift.engine.training.ResultSheet(advisor, next, attempts),
+        new insidelift.engine.training.drill.ResultSheet(advisor, next, attempts),
         "Mira <b>& sons</b>",
         LocalDate.of(2026, 5, 9));
   }

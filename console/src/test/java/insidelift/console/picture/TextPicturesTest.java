@@ -3,13 +3,13 @@ package insidelift.console.picture;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import insidelift.engine.geometry.ChangeEffect;
-import insidelift.engine.geometry.Corner;
-import insidelift.engine.geometry.CornerState;
-import insidelift.engine.geometry.KartGeometry;
+import insidelift.engine.geometry.effect.ChangeEffect;
+import insidelift.engine.geometry.kart.Corner;
+import insidelift.engine.geometry.kart.CornerState;
+import insidelift.engine.geometry.kart.KartGeometry;
 import insidelift.engine.proof.Feel;
-import insidelift.engine.proof.LapTimes;
 import insidelift.engine.proof.Proof;
+import insidelift.engine.proof.laps.LapTimes;
 import insidelift.engine.units.KnownUnit;
 import insidelift.shared.situation.EdgeTemperatures;
 import java.util.List;

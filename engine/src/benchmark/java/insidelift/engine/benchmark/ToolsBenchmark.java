@@ -1,12 +1,12 @@
 package insidelift.engine.benchmark;
 
-import insidelift.engine.geometry.KartGeometry;
-import insidelift.engine.geometry.Prediction;
-import insidelift.engine.logbook.DemoSeason;
-import insidelift.engine.logbook.Logbook;
-import insidelift.engine.logbook.LogbookProblem;
-import insidelift.engine.proof.LapTimes;
+import insidelift.engine.disk.LogbookProblem;
+import insidelift.engine.geometry.effect.Prediction;
+import insidelift.engine.geometry.kart.KartGeometry;
+import insidelift.engine.logbook.file.Logbook;
+import insidelift.engine.logbook.use.DemoSeason;
 import insidelift.engine.proof.Proof;
+import insidelift.engine.proof.laps.LapTimes;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

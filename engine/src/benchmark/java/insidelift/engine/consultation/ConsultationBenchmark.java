@@ -5,7 +5,7 @@ import insidelift.engine.consultation.decision.Decider;
 import insidelift.engine.consultation.explanation.Explanation;
 import insidelift.engine.consultation.explanation.WhatIf;
 import insidelift.engine.consultation.foresight.NextQuestion;
-import insidelift.engine.training.Imagined;
+import insidelift.engine.training.drill.Imagined;
 import insidelift.shared.Vocabulary.Question;
 import insidelift.shared.Vocabulary;
 import insidelift.shared.advice.Advice;

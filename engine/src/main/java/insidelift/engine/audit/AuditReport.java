@@ -1,6 +1,7 @@
 package insidelift.engine.audit;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import insidelift.engine.audit.check.Remark;
 import java.util.List;
 
 /**

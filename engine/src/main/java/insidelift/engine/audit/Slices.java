@@ -1,5 +1,6 @@
 package insidelift.engine.audit;
 
+import insidelift.engine.audit.check.Knowledge;
 import insidelift.engine.consultation.foresight.Grid;
 import insidelift.rules.fact.Spoken;
 import insidelift.shared.index.Premise.Told;

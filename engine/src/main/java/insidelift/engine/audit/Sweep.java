@@ -1,6 +1,8 @@
 package insidelift.engine.audit;
 
 import insidelift.engine.audit.Slices.Slice;
+import insidelift.engine.audit.check.Knowledge;
+import insidelift.engine.audit.check.SituationVisitor;
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.foresight.Consistent;
 import insidelift.engine.consultation.foresight.Grid;
@@ -23,7 +25,7 @@ import java.util.stream.Stream;
  * some at random; all contradict themselves nowhere. The whole space cannot be visited, so how much
  * of it was is part of what it reports.
  */
-final class Sweep {
+public final class Sweep {
 
   private static final long SEED = 20261125;
 
@@ -38,7 +40,7 @@ final class Sweep {
    * @param visited how many situations were visited
    * @param whole whether those are all that make sense
    */
-  record Visited(String of, double size, long visited, boolean whole) {}
+  public record Visited(String of, double size, long visited, boolean whole) {}
 
   /** The karts that are visited in turn: what camber does hangs on the camber there is. */
   private static final List<Situation> KARTS =
@@ -51,7 +53,7 @@ final class Sweep {
   private final List<Visited> visited = new ArrayList<>();
   private long count;
 
-  Sweep(Advisor advisor, List<? extends SituationVisitor> watches) {
+  public Sweep(Advisor advisor, List<? extends SituationVisitor> watches) {
     this.advisor = advisor;
     this.grid = new Grid(advisor.vocabulary());
     this.consistent = new Consistent(grid);
@@ -63,7 +65,7 @@ final class Sweep {
    *
    * @param silent the rules that have spoken nowhere so far
    */
-  List<Visited> run(Knowledge knowledge, Effort effort, Supplier<List<IndexedRule>> silent) {
+  public List<Visited> run(Knowledge knowledge, Effort effort, Supplier<List<IndexedRule>> silent) {
     witnesses();
     Slices slices = new Slices(knowledge, grid);
     for (Slice slice : slices.ofFaults()) {

@@ -19,7 +19,7 @@ public record BothSides(double left, double right) {
    *
    * @throws RefusedInputException if it is not that
    */
-  static BothSides read(Fields parent, String key, double least, double most, String unit) {
+  public static BothSides read(Fields parent, String key, double least, double most, String unit) {
     Fields fields = parent.object(key);
     BothSides both =
         new BothSides(
@@ -29,12 +29,12 @@ public record BothSides(double left, double right) {
     return both;
   }
 
-  double of(Side side) {
+  public double of(Side side) {
     return side == Side.LEFT ? left : right;
   }
 
   /** Both sides the same: the middle between them, and a change. */
-  BothSides middlePlus(double change) {
+  public BothSides middlePlus(double change) {
     double middle = (left + right) / 2 + change;
     return new BothSides(middle, middle);
   }
@@ -45,12 +45,12 @@ public record BothSides(double left, double right) {
   }
 
   /** Whether two angles in degrees are too far apart to be called equal. */
-  boolean anglesDiffer() {
+  public boolean anglesDiffer() {
     return Degrees.of(difference()).size().exceeds(EQUAL_WITHIN);
   }
 
   /** The complaint about angles that differ; empty if they do not. */
-  String complaint(String what) {
+  public String complaint(String what) {
     return anglesDiffer()
         ? "Left and right "
             + what
@@ -62,7 +62,7 @@ public record BothSides(double left, double right) {
         : "";
   }
 
-  void putInto(ObjectNode node) {
+  public void putInto(ObjectNode node) {
     node.put(Side.LEFT.word(), left).put(Side.RIGHT.word(), right);
   }
 }

@@ -12,7 +12,7 @@ import java.util.Set;
  * The fields of one JSON object, read by name with the place in every complaint. A field that
  * nobody asked for is a typing error and refused.
  */
-final class Fields {
+public final class Fields {
 
   private static final int SCHEMA = 1;
 
@@ -29,7 +29,7 @@ final class Fields {
   }
 
   /** The fields of a whole document, after its {@code "schema": 1} was checked. */
-  static Fields ofFile(JsonNode root) {
+  public static Fields ofFile(JsonNode root) {
     Fields fields = of("", root);
     JsonNode schema = fields.required("schema");
     if (!schema.isInt() || schema.intValue() != SCHEMA) {
@@ -39,7 +39,7 @@ final class Fields {
     return fields;
   }
 
-  static Fields of(String place, JsonNode node) {
+  public static Fields of(String place, JsonNode node) {
     if (!node.isObject()) {
       throw new RefusedInputException(
           place.isEmpty() ? "document" : place, "must be an object, not " + named(node));
@@ -47,21 +47,21 @@ final class Fields {
     return new Fields(place, node);
   }
 
-  boolean has(String key) {
+  public boolean has(String key) {
     known.add(key);
     return node.has(key);
   }
 
   /** Where a field is, as in {@code geometry.casterDeg}. */
-  String placeOf(String key) {
+  public String placeOf(String key) {
     return place.isEmpty() ? key : place + "." + key;
   }
 
-  Fields object(String key) {
+  public Fields object(String key) {
     return of(placeOf(key), required(key));
   }
 
-  JsonNode required(String key) {
+  public JsonNode required(String key) {
     if (!has(key)) {
       throw new RefusedInputException(placeOf(key), "is missing");
     }
@@ -69,18 +69,18 @@ final class Fields {
   }
 
   /** A finite number. */
-  double number(String key) {
+  public double number(String key) {
     return finite(placeOf(key), required(key));
   }
 
   /** A finite number within a range, which the complaint explains. */
-  double number(String key, double least, double most, String unitAndReason) {
+  public double number(String key, double least, double most, String unitAndReason) {
     double value = number(key);
     Range.check(placeOf(key), value, least, most, unitAndReason);
     return value;
   }
 
-  int wholeNumber(String key, int least, int most, String unitAndReason) {
+  public int wholeNumber(String key, int least, int most, String unitAndReason) {
     double value = number(key, least, most, unitAndReason);
     if (value != Math.rint(value)) {
       throw new RefusedInputException(
@@ -89,7 +89,7 @@ final class Fields {
     return (int) value;
   }
 
-  boolean flag(String key) {
+  public boolean flag(String key) {
     JsonNode value = required(key);
     if (!value.isBoolean()) {
       throw new RefusedInputException(placeOf(key), "must be true or false, not " + named(value));
@@ -97,7 +97,7 @@ final class Fields {
     return value.booleanValue();
   }
 
-  String text(String key) {
+  public String text(String key) {
     JsonNode value = required(key);
     if (!value.isTextual() || value.textValue().isBlank()) {
       throw new RefusedInputException(placeOf(key), "must be a text, not " + named(value));
@@ -111,7 +111,7 @@ final class Fields {
   }
 
   /** One of a few words. */
-  String word(String key, Collection<String> words) {
+  public String word(String key, Collection<String> words) {
     String word = text(key);
     if (!words.contains(word)) {
       throw new RefusedInputException(
@@ -121,7 +121,7 @@ final class Fields {
   }
 
   /** The entries of an array, each with its place. */
-  List<JsonNode> list(String key, int most) {
+  public List<JsonNode> list(String key, int most) {
     JsonNode value = required(key);
     if (!value.isArray() || value.isEmpty()) {
       throw new RefusedInputException(
@@ -137,7 +137,7 @@ final class Fields {
   }
 
   /** Refuses every field that was not asked for so far. */
-  void refuseOthers() {
+  public void refuseOthers() {
     for (String key : (Iterable<String>) node::fieldNames) {
       if (!known.contains(key)) {
         throw new RefusedInputException(placeOf(key), "unknown key");
@@ -145,7 +145,7 @@ final class Fields {
     }
   }
 
-  static double finite(String place, JsonNode value) {
+  public static double finite(String place, JsonNode value) {
     if (!value.isNumber()) {
       throw new RefusedInputException(place, "must be a number, not " + named(value));
     }

@@ -6,14 +6,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** How numbers and lines appear in plain text: never a negative nought, never past 80 columns. */
-final class Printed {
+public final class Printed {
 
   private static final int COLUMNS = 80;
 
   private Printed() {}
 
   /** The shortest decimal that reads back as the number: {@code 712} rather than {@code 712.0}. */
-  static String exact(double value) {
+  public static String exact(double value) {
     if (!Double.isFinite(value)) {
       return Double.toString(value);
     }
@@ -21,13 +21,13 @@ final class Printed {
   }
 
   /** The number rounded half up to so many decimals. */
-  static String fixed(double value, int decimals) {
+  public static String fixed(double value, int decimals) {
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
     return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
   }
 
   /** The rounded number with its sign always written; nought has none. */
-  static String signed(double value, int decimals) {
+  public static String signed(double value, int decimals) {
     String text = fixed(value, decimals);
     boolean nought = new BigDecimal(text).signum() == 0;
     return nought || text.startsWith("-") ? text : "+" + text;
@@ -38,16 +38,16 @@ final class Printed {
     return right(fixed(value, decimals), width);
   }
 
-  static String right(String text, int width) {
+  public static String right(String text, int width) {
     return " ".repeat(Math.max(0, width - text.length())) + text;
   }
 
-  static String left(String text, int width) {
+  public static String left(String text, int width) {
     return text + " ".repeat(Math.max(0, width - text.length()));
   }
 
   /** The text broken at spaces into lines of at most 80 columns, the later ones indented. */
-  static List<String> wrapped(String text, String indent) {
+  public static List<String> wrapped(String text, String indent) {
     List<String> lines = new ArrayList<>();
     String margin = text.substring(0, text.length() - text.stripLeading().length());
     StringBuilder line = new StringBuilder(margin);

@@ -1,7 +1,7 @@
 package insidelift.engine.geometry;
 
 /** The one form in which a number outside its range is refused. */
-final class Range {
+public final class Range {
 
   private Range() {}
 
@@ -9,7 +9,8 @@ final class Range {
    * @throws RefusedInputException if the value is not within the bounds, both included, or not a
    *     number
    */
-  static void check(String place, double value, double least, double most, String unitAndReason) {
+  public static void check(
+      String place, double value, double least, double most, String unitAndReason) {
     if (!(value >= least && value <= most)) {
       throw new RefusedInputException(
           place,

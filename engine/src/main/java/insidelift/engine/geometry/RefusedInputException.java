@@ -12,7 +12,7 @@ public final class RefusedInputException extends IllegalArgumentException {
   /** The longest message: a place, a reason and a quoted word. */
   private static final int LONGEST = 1000;
 
-  RefusedInputException(String place, String reason) {
+  public RefusedInputException(String place, String reason) {
     super(Printable.shown(place + ": " + reason, LONGEST));
   }
 }

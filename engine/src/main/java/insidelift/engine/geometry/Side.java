@@ -20,7 +20,7 @@ public enum Side {
    * Which way a washer turns, seen from above, when its pivot goes from rearward by outward to
    * forward: clockwise on the left, and mirrored on the right.
    */
-  String turning(double clockingDeg) {
+  public String turning(double clockingDeg) {
     boolean clockwise = (clockingDeg > 0) == (this == LEFT);
     return clockwise ? "clockwise" : "anticlockwise";
   }

@@ -1,19 +1,19 @@
 package insidelift.engine.geometry;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import insidelift.shared.casefile.JsonInput;
 import insidelift.shared.situation.CaseProblem;
-import insidelift.shared.situation.JsonInput;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Reads a small JSON document within the limits that hold for every file from outside. */
-final class StrictJson {
+public final class StrictJson {
 
   private StrictJson() {}
 
-  static JsonNode read(Path file) {
+  public static JsonNode read(Path file) {
     if (Files.isDirectory(file)) {
       throw new RefusedInputException(file.toString(), "this is a folder, not a file");
     }
@@ -27,7 +27,7 @@ final class StrictJson {
     }
   }
 
-  static JsonNode read(InputStream in, String name) {
+  public static JsonNode read(InputStream in, String name) {
     try {
       return JsonInput.read(in).node();
     } catch (CaseProblem e) {

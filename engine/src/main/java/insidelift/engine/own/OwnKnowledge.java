@@ -2,12 +2,12 @@ package insidelift.engine.own;
 
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.notes.Note;
+import insidelift.shared.casefile.JsonInput;
+import insidelift.shared.casefile.JsonPlace;
 import insidelift.shared.index.Lawful;
 import insidelift.shared.index.RuleIndex.IndexedRule;
 import insidelift.shared.situation.CaseProblem;
 import insidelift.shared.situation.InputLimits;
-import insidelift.shared.situation.JsonInput;
-import insidelift.shared.situation.JsonPlace;
 import insidelift.shared.situation.Printable;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;

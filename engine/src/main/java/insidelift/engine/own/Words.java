@@ -1,7 +1,7 @@
 package insidelift.engine.own;
 
+import insidelift.shared.casefile.JsonPlace;
 import insidelift.shared.situation.CaseProblem;
-import insidelift.shared.situation.JsonPlace;
 import insidelift.shared.situation.Printable;
 import java.util.ArrayList;
 import java.util.Collection;

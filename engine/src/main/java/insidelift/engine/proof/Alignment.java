@@ -1,5 +1,10 @@
 package insidelift.engine.proof;
 
+import insidelift.engine.proof.laps.CleanRun;
+import insidelift.engine.proof.statistics.Assumptions;
+import insidelift.engine.proof.statistics.Carry;
+import insidelift.engine.proof.statistics.ClassicTests;
+import insidelift.engine.proof.statistics.HodgesLehmann;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;

@@ -1,5 +1,9 @@
 package insidelift.engine.proof;
 
+import insidelift.engine.proof.laps.CleanRun;
+import insidelift.engine.proof.statistics.Assumptions;
+import insidelift.engine.proof.statistics.Autocorrelation;
+import insidelift.engine.proof.statistics.ClassicTests;
 import java.util.ArrayList;
 import java.util.List;
 

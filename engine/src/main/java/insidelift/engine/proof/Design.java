@@ -1,5 +1,6 @@
 package insidelift.engine.proof;
 
+import insidelift.engine.proof.laps.CleanRun;
 import java.util.List;
 
 /**

@@ -1,5 +1,8 @@
 package insidelift.engine.proof;
 
+import insidelift.engine.proof.statistics.Assumptions;
+import insidelift.engine.proof.statistics.Autocorrelation;
+import insidelift.engine.proof.statistics.Carry;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.distribution.TDistribution;
 

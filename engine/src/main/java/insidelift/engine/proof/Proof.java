@@ -1,5 +1,10 @@
 package insidelift.engine.proof;
 
+import insidelift.engine.proof.laps.CleanRun;
+import insidelift.engine.proof.laps.LapTimes;
+import insidelift.engine.proof.laps.SetAside;
+import insidelift.engine.proof.statistics.Assumptions;
+import insidelift.engine.proof.statistics.ClassicTests;
 import java.util.ArrayList;
 import java.util.IntSummaryStatistics;
 import java.util.List;

@@ -3,7 +3,9 @@ package insidelift.engine.proof;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import insidelift.shared.situation.JsonOutput;
+import insidelift.engine.proof.laps.SetAside;
+import insidelift.engine.proof.statistics.Assumptions;
+import insidelift.shared.casefile.JsonOutput;
 import java.util.Optional;
 
 /** A proof as JSON; what is not known is null, never left out. */

@@ -1,5 +1,8 @@
 package insidelift.engine.proof;
 
+import insidelift.engine.proof.laps.SetAside;
+import insidelift.engine.proof.statistics.Assumptions;
+import insidelift.engine.proof.statistics.ClassicTests;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

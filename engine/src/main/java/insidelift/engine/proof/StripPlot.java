@@ -1,6 +1,9 @@
 package insidelift.engine.proof;
 
-import insidelift.engine.proof.LapTimes.Lap;
+import insidelift.engine.proof.laps.CleanRun;
+import insidelift.engine.proof.laps.LapTimes.Lap;
+import insidelift.engine.proof.laps.SetAside;
+import insidelift.engine.proof.statistics.Sample;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,5 +1,8 @@
 package insidelift.engine.proof;
 
+import insidelift.engine.proof.laps.CleanRun;
+import insidelift.engine.proof.statistics.Assumptions;
+import insidelift.engine.proof.statistics.Sample;
 import java.util.Arrays;
 import java.util.List;
 
@@ -15,12 +18,12 @@ import java.util.List;
  * @param perLap seconds a lap; negative is getting quicker
  * @param variance the variance of it
  */
-record Trend(double perLap, double variance) {
+public record Trend(double perLap, double variance) {
 
   private static final double EFFICIENCY = 3 / Math.PI;
 
   /** The median slope in seconds a lap; 0 where no two laps share a run. */
-  static double medianSlope(List<CleanRun> runs) {
+  public static double medianSlope(List<CleanRun> runs) {
     double[] slopes =
         runs.stream()
             .flatMapToDouble(run -> Arrays.stream(slopes(run.places(), run.seconds())))

@@ -1,7 +1,7 @@
 package insidelift.engine.sheet;
 
 import insidelift.engine.consultation.advice.Advisor;
-import insidelift.engine.geometry.ToeJob;
+import insidelift.engine.geometry.toe.ToeJob;
 import insidelift.engine.sheet.Cell.Origin;
 import insidelift.engine.sizing.Sizer;
 import insidelift.engine.sizing.Sizes;

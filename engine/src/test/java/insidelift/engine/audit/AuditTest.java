@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.engine.audit.AuditReport.Result;
 import insidelift.engine.audit.AuditReport.Visit;
+import insidelift.engine.audit.check.Severity;
 import insidelift.engine.consultation.advice.Advisor;
 import java.time.LocalDate;
 import java.util.List;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.advice.ChangeNow;
-import insidelift.engine.geometry.ChangeEffect;
+import insidelift.engine.geometry.effect.ChangeEffect;
 import insidelift.shared.situation.Situation;
 import java.util.Map;
 import java.util.Optional;

@@ -2,8 +2,8 @@ package insidelift.engine.consultation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import insidelift.engine.geometry.Corner;
-import insidelift.engine.geometry.Mechanism;
+import insidelift.engine.geometry.kart.Corner;
+import insidelift.engine.geometry.plausible.Mechanism;
 import insidelift.engine.notes.NoteBook;
 import insidelift.rules.RuleBase;
 import insidelift.shared.index.RuleIndex.IndexedRule;

@@ -14,7 +14,7 @@ import insidelift.shared.advice.Advice.Reason;
 import insidelift.shared.advice.Advice.Settings;
 import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.advice.Advice.Weighed;
-import insidelift.shared.situation.CaseReader;
+import insidelift.shared.casefile.CaseReader;
 import insidelift.shared.situation.Situation;
 import java.util.HashMap;
 import java.util.LinkedHashMap;

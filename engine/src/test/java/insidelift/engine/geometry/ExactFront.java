@@ -9,7 +9,7 @@ import org.apache.commons.geometry.euclidean.threed.rotation.QuaternionRotation;
  * turns about a leaning kingpin, and a tie-rod of fixed length from the column to its arm. x is
  * forward, y left, z up; mm.
  */
-final class ExactFront {
+public final class ExactFront {
 
   private static final Vector3D KINGPIN = Vector3D.of(0, 400, 0);
 
@@ -38,14 +38,14 @@ final class ExactFront {
   }
 
   /** A corner with a level rod square to an arm that points straight to the rear, or ahead. */
-  static ExactFront of(double heightMm, double armMm, boolean behind, double stillMm) {
+  public static ExactFront of(double heightMm, double armMm, boolean behind, double stillMm) {
     Vector3D joint = Vector3D.of(behind ? -armMm : armMm, 0, heightMm);
     Vector3D inner = KINGPIN.add(joint).add(Vector3D.of(0, -370, 0));
     return new ExactFront(QuaternionRotation.identity(), stillMm, joint, inner, 370);
   }
 
   /** The same corner after a change of camber and caster in degrees, the rod left alone. */
-  ExactFront leaned(double camberDeg, double casterDeg) {
+  public ExactFront leaned(double camberDeg, double casterDeg) {
     // The top goes outboard (left) by a turn about x that takes z to y, and rearward about y.
     QuaternionRotation stub =
         turn(Vector3D.Unit.PLUS_X, -camberDeg).multiply(turn(Vector3D.Unit.PLUS_Y, -casterDeg));
@@ -53,12 +53,12 @@ final class ExactFront {
   }
 
   /** The same corner with its rod longer. */
-  ExactFront longer(double mm) {
+  public ExactFront longer(double mm) {
     return new ExactFront(lean, still.getZ(), unleaned(), inner, rodMm + mm);
   }
 
   /** The same corner with the column's end of the rod moved sideways, left is positive. */
-  ExactFront steered(double leftMm) {
+  public ExactFront steered(double leftMm) {
     return new ExactFront(
         lean, still.getZ(), unleaned(), inner.add(Vector3D.of(0, leftMm, 0)), rodMm);
   }
@@ -68,7 +68,7 @@ final class ExactFront {
   }
 
   /** How far the wheel points outward, degrees seen from above, with the rod at its length. */
-  double toeOutDeg() {
+  public double toeOutDeg() {
     Vector3D axis = lean.apply(Vector3D.Unit.PLUS_Z);
     DoubleUnaryOperator tooLong =
         turned ->
@@ -89,7 +89,7 @@ final class ExactFront {
     return Math.toDegrees(Math.atan2(-ahead.getX(), ahead.getY()));
   }
 
-  static QuaternionRotation turn(Vector3D axis, double degrees) {
+  public static QuaternionRotation turn(Vector3D axis, double degrees) {
     return QuaternionRotation.fromAxisAngle(axis, Math.toRadians(degrees));
   }
 }

@@ -1,23 +1,25 @@
 package insidelift.engine.geometry;
 
+import insidelift.engine.geometry.kart.Dimension;
+import insidelift.engine.geometry.kart.KartGeometry;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Random;
 
 /** Karts to test with. */
-final class Karts {
+public final class Karts {
 
   private Karts() {}
 
   /** The typical kart with another front end. */
-  static KartGeometry front(double caster, double inclination, double camber) {
+  public static KartGeometry front(double caster, double inclination, double camber) {
     return KartGeometry.typical()
         .with(Dimension.CASTER, caster)
         .with(Dimension.KINGPIN_INCLINATION, inclination)
         .with(Dimension.CAMBER, camber);
   }
 
-  static KartGeometry front(
+  public static KartGeometry front(
       double caster, double inclination, double hubOffset, double wheelRadius) {
     return front(caster, inclination, 0)
         .with(Dimension.HUB_OFFSET, hubOffset)
@@ -25,7 +27,7 @@ final class Karts {
   }
 
   /** Any kart that is accepted, with every measure drawn evenly from its range. */
-  static KartGeometry any(Random random) {
+  public static KartGeometry any(Random random) {
     Map<Dimension, Double> given = new EnumMap<>(Dimension.class);
     for (Dimension dimension : Dimension.values()) {
       double least = dimension.least();
@@ -38,7 +40,7 @@ final class Karts {
   }
 
   /** Slowing or speeding up that leaves both axles something to carry. */
-  static double longitudinalG(KartGeometry kart, Random random) {
+  public static double longitudinalG(KartGeometry kart, Random random) {
     double share = kart.value(Dimension.FRONT_SHARE);
     double perHeight = kart.value(Dimension.WHEELBASE) / kart.value(Dimension.CG_HEIGHT);
     double least = Math.max(-1.5, -0.99 * (1 - share) * perHeight);

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import insidelift.engine.geometry.effect.Prediction;
+import insidelift.engine.geometry.kart.KartGeometry;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;

@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import insidelift.engine.geometry.gauge.FourScales;
+import insidelift.engine.geometry.gauge.Gauge;
+import insidelift.engine.geometry.gauge.GaugeReading;
+import insidelift.engine.geometry.gauge.ToeOverDisc;
 import java.io.ByteArrayInputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

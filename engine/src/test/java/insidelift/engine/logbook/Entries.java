@@ -1,8 +1,17 @@
 package insidelift.engine.logbook;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import insidelift.engine.logbook.entry.AdviceTaken;
+import insidelift.engine.logbook.entry.DayEntry;
+import insidelift.engine.logbook.entry.DriverEntry;
+import insidelift.engine.logbook.entry.Entry;
+import insidelift.engine.logbook.entry.KartEntry;
+import insidelift.engine.logbook.entry.Pressures;
+import insidelift.engine.logbook.entry.RunEntry;
+import insidelift.engine.logbook.entry.TrackEntry;
+import insidelift.engine.logbook.entry.Tyres;
 import insidelift.engine.proof.Feel;
-import insidelift.engine.proof.LapTimes;
+import insidelift.engine.proof.laps.LapTimes;
 import insidelift.shared.Degrees;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
@@ -20,37 +29,38 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Invented entries for tests. In a new logbook they become the records 2 to 6. */
-final class Entries {
+public final class Entries {
 
-  static final InstantSource CLOCK = InstantSource.fixed(Instant.parse("2026-04-12T09:14:05.123Z"));
+  public static final InstantSource CLOCK =
+      InstantSource.fixed(Instant.parse("2026-04-12T09:14:05.123Z"));
 
-  static final KartEntry KART =
+  public static final KartEntry KART =
       new KartEntry("Heron 7", Map.of("power", "mid", "adjustable", "both"), "new axle");
-  static final DriverEntry DRIVER =
+  public static final DriverEntry DRIVER =
       new DriverEntry("Ada Quill", Map.of("driver-strength", "limited"), "");
-  static final TrackEntry TRACK = TrackEntry.named("Larkmoor Bowl");
-  static final DayEntry DAY = new DayEntry(LocalDate.of(2026, 4, 12), 4, "practice");
-  static final int KART_RECORD = 2;
-  static final int DRIVER_RECORD = 3;
-  static final int TRACK_RECORD = 4;
-  static final int DAY_RECORD = 5;
+  public static final TrackEntry TRACK = TrackEntry.named("Larkmoor Bowl");
+  public static final DayEntry DAY = new DayEntry(LocalDate.of(2026, 4, 12), 4, "practice");
+  public static final int KART_RECORD = 2;
+  public static final int DRIVER_RECORD = 3;
+  public static final int TRACK_RECORD = 4;
+  public static final int DAY_RECORD = 5;
 
   private Entries() {}
 
-  static List<Entry> before() {
+  public static List<Entry> before() {
     return List.of(KART, DRIVER, TRACK, DAY);
   }
 
-  static RunEntry run(int runOfDay) {
+  public static RunEntry run(int runOfDay) {
     return RunEntry.started(DAY_RECORD, KART_RECORD, DRIVER_RECORD, runOfDay);
   }
 
-  static Sides both(double degrees) {
+  public static Sides both(double degrees) {
     return Sides.both(Degrees.of(degrees));
   }
 
   /** A dry run on a set-up, on slicks. */
-  static RunEntry run(int runOfDay, double camber, double caster, double... laps) {
+  public static RunEntry run(int runOfDay, double camber, double caster, double... laps) {
     Situation dry =
         Situation.of(Map.of("water", "dry", "tyres", "slicks"))
             .with(Kart.UNKNOWN.with(both(camber), both(caster)));
@@ -58,7 +68,7 @@ final class Entries {
   }
 
   /** A run in which every part is filled in. */
-  static RunEntry full(int runOfDay) {
+  public static RunEntry full(int runOfDay) {
     Kart kart =
         new Kart(
             Optional.of(new Sides(Degrees.of(-0.5), Degrees.of(-0.25))),

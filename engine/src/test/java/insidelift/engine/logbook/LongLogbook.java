@@ -1,6 +1,13 @@
 package insidelift.engine.logbook;
 
-import insidelift.engine.proof.LapTimes;
+import insidelift.engine.disk.LogbookProblem;
+import insidelift.engine.logbook.entry.DayEntry;
+import insidelift.engine.logbook.entry.Entry;
+import insidelift.engine.logbook.entry.RunEntry;
+import insidelift.engine.logbook.file.Logbook;
+import insidelift.engine.logbook.file.LogbookWriter;
+import insidelift.engine.logbook.use.LogTables;
+import insidelift.engine.proof.laps.LapTimes;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;

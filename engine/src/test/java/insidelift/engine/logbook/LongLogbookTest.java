@@ -2,6 +2,8 @@ package insidelift.engine.logbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import insidelift.engine.logbook.file.Logbook;
+import insidelift.engine.logbook.use.LogTables;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.time.Duration;

@@ -3,6 +3,13 @@ package insidelift.engine.logbook;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import insidelift.engine.logbook.entry.AttemptEntry;
+import insidelift.engine.logbook.entry.Correction;
+import insidelift.engine.logbook.entry.RefusedEntryException;
+import insidelift.engine.logbook.entry.ReviewEntry;
+import insidelift.engine.logbook.file.Logbook;
+import insidelift.engine.logbook.file.LogbookWriter;
+import insidelift.engine.logbook.file.Numbered;
 import insidelift.shared.Degrees;
 import insidelift.shared.situation.Kart;
 import insidelift.shared.situation.Sides;

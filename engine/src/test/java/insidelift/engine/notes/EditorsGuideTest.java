@@ -7,7 +7,7 @@ import insidelift.engine.audit.AuditReport;
 import insidelift.engine.audit.AuditReport.Result;
 import insidelift.engine.audit.CaseLibrary;
 import insidelift.engine.audit.Effort;
-import insidelift.engine.audit.Severity;
+import insidelift.engine.audit.check.Severity;
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.rules.RuleBase;
 import insidelift.rules.indexer.WriteRuleIndex;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import insidelift.engine.proof.SimulatedDay.Sizes;
+import insidelift.engine.proof.statistics.Assumptions;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;

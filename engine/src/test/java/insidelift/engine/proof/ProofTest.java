@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import insidelift.engine.proof.SetAside.Kind;
+import insidelift.engine.proof.laps.LapTimes;
+import insidelift.engine.proof.laps.SetAside;
+import insidelift.engine.proof.laps.SetAside.Kind;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;

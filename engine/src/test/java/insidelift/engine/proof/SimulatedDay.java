@@ -1,5 +1,6 @@
 package insidelift.engine.proof;
 
+import insidelift.engine.proof.laps.LapTimes;
 import java.util.Optional;
 import java.util.Random;
 

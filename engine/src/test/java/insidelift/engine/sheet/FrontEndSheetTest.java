@@ -10,7 +10,7 @@ import insidelift.shared.Lever;
 import insidelift.shared.advice.Advice;
 import insidelift.shared.advice.Advice.Changeover.Job;
 import insidelift.shared.advice.Advice.Suggestion;
-import insidelift.shared.situation.CaseReader;
+import insidelift.shared.casefile.CaseReader;
 import insidelift.shared.situation.FrontEnd;
 import insidelift.shared.situation.Kart;
 import insidelift.shared.situation.Sides;

@@ -3,7 +3,11 @@ package insidelift.engine.training;
 import insidelift.engine.consultation.advice.Advisor;
 import insidelift.engine.consultation.decision.Conclusion.Step;
 import insidelift.engine.consultation.foresight.NextQuestion;
-import insidelift.engine.logbook.AttemptEntry;
+import insidelift.engine.logbook.entry.AttemptEntry;
+import insidelift.engine.training.drill.Drill;
+import insidelift.engine.training.drill.DrillCase;
+import insidelift.engine.training.drill.DrillMove;
+import insidelift.engine.training.drill.Judgement;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.situation.Situation;
@@ -13,13 +17,13 @@ import java.util.List;
 import java.util.Map;
 
 /** Drills to test with: a kart that pushes in mid-corner, and what can be said of it. */
-final class Drills {
+public final class Drills {
 
-  static final Advisor ADVISOR = Advisor.load();
+  public static final Advisor ADVISOR = Advisor.load();
   static final NextQuestion NEXT = new NextQuestion(ADVISOR.decider());
 
   /** A sound kart in the dry that pushes in mid-corner only. */
-  static Map<String, String> push() {
+  public static Map<String, String> push() {
     Map<String, String> answers = new LinkedHashMap<>();
     ADVISOR
         .vocabulary()
@@ -46,17 +50,17 @@ final class Drills {
     return answers;
   }
 
-  static Drill drill(Map<String, String> answers) {
+  public static Drill drill(Map<String, String> answers) {
     return new Drill(ADVISOR, NEXT, new DrillCase("test", Situation.of(answers)));
   }
 
-  static Drill with(String question, String value) {
+  public static Drill with(String question, String value) {
     Map<String, String> answers = push();
     answers.put(question, value);
     return drill(answers);
   }
 
-  static void decide(Drill drill, String finding, Lever lever, Direction way, double far) {
+  public static void decide(Drill drill, String finding, Lever lever, Direction way, double far) {
     drill.say(new DrillMove.Found(finding));
     for (Lever one : Lever.values()) {
       drill.say(
@@ -64,7 +68,7 @@ final class Drills {
     }
   }
 
-  static Judgement judged(Drill drill) {
+  public static Judgement judged(Drill drill) {
     return new Judgement(ADVISOR, NEXT, drill);
   }
 

@@ -16,7 +16,7 @@ import insidelift.shared.advice.Advice.Reason;
 import insidelift.shared.advice.Advice.Settings;
 import insidelift.shared.advice.Advice.Suggestion;
 import insidelift.shared.advice.Advice.Weighed;
-import insidelift.shared.situation.JsonOutput;
+import insidelift.shared.casefile.JsonOutput;
 import java.io.IOException;
 import java.util.List;
 

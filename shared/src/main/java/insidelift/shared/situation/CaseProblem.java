@@ -10,7 +10,7 @@ public final class CaseProblem extends Exception {
     super(message);
   }
 
-  static CaseProblem at(String place, String what) {
+  public static CaseProblem at(String place, String what) {
     return new CaseProblem(place.isEmpty() ? what : place + ": " + what);
   }
 }

@@ -52,7 +52,7 @@ public final class InputLimits {
   private InputLimits() {}
 
   /** For a file of its own. */
-  static StreamReadConstraints json() {
+  public static StreamReadConstraints json() {
     return json(MAX_BYTES, MAX_STRING, MAX_STRING);
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import insidelift.shared.Vocabulary;
+import insidelift.shared.casefile.CaseReader;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 

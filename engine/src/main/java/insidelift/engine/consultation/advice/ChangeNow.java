@@ -1,6 +1,6 @@
 package insidelift.engine.consultation.advice;
 
-import insidelift.engine.geometry.ChangeEffect;
+import insidelift.engine.geometry.effect.ChangeEffect;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.advice.Advice;

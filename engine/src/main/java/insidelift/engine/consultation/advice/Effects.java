@@ -2,11 +2,11 @@ package insidelift.engine.consultation.advice;
 
 import insidelift.engine.consultation.decision.Decided;
 import insidelift.engine.consultation.decision.LeverOutcome;
-import insidelift.engine.geometry.ChangeEffect;
-import insidelift.engine.geometry.Corner;
-import insidelift.engine.geometry.Dimension;
-import insidelift.engine.geometry.KartGeometry;
-import insidelift.engine.geometry.Positions;
+import insidelift.engine.geometry.effect.ChangeEffect;
+import insidelift.engine.geometry.kart.Corner;
+import insidelift.engine.geometry.kart.Dimension;
+import insidelift.engine.geometry.kart.KartGeometry;
+import insidelift.engine.geometry.positions.Positions;
 import insidelift.shared.Direction;
 import insidelift.shared.Lever;
 import insidelift.shared.advice.Advice.Effect;

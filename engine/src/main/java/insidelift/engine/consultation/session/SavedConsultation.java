@@ -2,9 +2,9 @@ package insidelift.engine.consultation.session;
 
 import insidelift.engine.disk.OwnFiles;
 import insidelift.shared.Vocabulary;
+import insidelift.shared.casefile.CaseReader;
+import insidelift.shared.casefile.CaseWriter;
 import insidelift.shared.situation.CaseProblem;
-import insidelift.shared.situation.CaseReader;
-import insidelift.shared.situation.CaseWriter;
 import insidelift.shared.situation.Situation;
 import java.io.IOException;
 import java.io.InputStream;

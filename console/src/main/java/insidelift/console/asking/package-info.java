@@ -1,0 +1,2 @@
+/** How something is asked, by keys or by the line, and how what is typed is understood. */
+package insidelift.console.asking;

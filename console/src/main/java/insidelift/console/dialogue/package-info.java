@@ -1,0 +1,2 @@
+/** The consultation: one page for each thing that is asked, answered, kept or done afterwards. */
+package insidelift.console.dialogue;

@@ -1,0 +1,60 @@
+package insidelift.console.kart;
+
+import insidelift.console.cli.JsonFileCommand;
+import insidelift.engine.geometry.effect.Prediction;
+import insidelift.engine.geometry.plausible.MeasuredKart;
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code predict KART}: what steering and cornering do to the wheels of one kart. */
+@Command(
+    name = "predict",
+    mixinStandardHelpOptions = true,
+    header = "Predicts camber, heights and loads as a kart steers and corners.",
+    description = {
+      "",
+      "The answer is a band over the karts that fit what the file knows: the more of it",
+      "was measured, the narrower the band. Without angles and g, three usual corners.",
+      "What was read by the protocol of the note fit-my-kart goes under \"measured\".",
+      ""
+    })
+public final class PredictCommand extends JsonFileCommand {
+
+  @Parameters(paramLabel = "KART", description = "the kart file, or - for standard input")
+  private String file;
+
+  @Option(
+      names = "--steer",
+      paramLabel = "D",
+      description = "rotation about the kingpins in degrees, 0 to 45, a left turn")
+  private Double steer;
+
+  @Option(
+      names = "--lateral-g",
+      paramLabel = "G",
+      description = "lateral acceleration in g, 0 to 3; 0 if left out")
+  private Double lateralG;
+
+  @Option(
+      names = "--longitudinal-g",
+      paramLabel = "G",
+      description = "longitudinal acceleration in g, -1.5 to 1, below 0 when slowing")
+  private double longitudinalG;
+
+  @Override
+  public Result compute() {
+    MeasuredKart kart =
+        file.equals("-")
+            ? MeasuredKart.read(System.in, "standard input")
+            : MeasuredKart.read(Path.of(file));
+    Prediction prediction = Prediction.of(kart, list(steer), list(lateralG), longitudinalG);
+    return new Result(prediction.json(), prediction.lines());
+  }
+
+  private static List<Double> list(Double value) {
+    return value == null ? List.of() : List.of(value);
+  }
+}

@@ -1,0 +1,2 @@
+/** The verbs about the kart's own geometry: loads, eccentric positions, gauges, toe, pictures. */
+package insidelift.console.kart;

@@ -1,0 +1,2 @@
+/** Puts a decision into the words of the notes: suggestions, steps, cautions, other levers. */
+package insidelift.engine.consultation.advice;

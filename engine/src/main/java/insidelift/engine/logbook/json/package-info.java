@@ -1,0 +1,2 @@
+/** Entries as JSON, and back. */
+package insidelift.engine.logbook.json;

@@ -1,0 +1,2 @@
+/** What past runs teach about this kart at this track. */
+package insidelift.engine.logbook.learning;

@@ -1,0 +1,2 @@
+/** The tests and estimates that the proof stands on. */
+package insidelift.engine.proof.statistics;

@@ -1,0 +1,2 @@
+/** Understands what somebody says in own words, or leaves it out and says why. */
+package insidelift.engine.speech;

@@ -1,0 +1,2 @@
+/** The facts that rules read and insert. */
+package insidelift.rules.fact;

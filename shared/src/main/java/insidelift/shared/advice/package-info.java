@@ -1,0 +1,2 @@
+/** The advice, and its JSON. */
+package insidelift.shared.advice;

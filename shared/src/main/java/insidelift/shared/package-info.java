@@ -1,0 +1,2 @@
+/** The words that all modules speak: questions, answers, findings, levers. */
+package insidelift.shared;
