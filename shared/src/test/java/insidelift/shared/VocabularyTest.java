@@ -170,7 +170,10 @@ class VocabularyTest {
     try (Stream<Path> terms = Files.list(Path.of("..", "knowledge-notes", "terms"))) {
       assertThat(terms.map(file -> file.getFileName().toString().replace(".md", "")))
           .containsExactlyInAnyOrderElementsOf(
-              Stream.concat(asked.stream(), Stream.of("powerKw", "toe-words")).toList());
+              Stream.concat(
+                      asked.stream(),
+                      Stream.of("powerKw", "toe-words", "load-model", "fit-my-kart"))
+                  .toList());
     }
   }
 

@@ -1,6 +1,7 @@
 package insidelift.engine.geometry.effect;
 
 import insidelift.engine.geometry.Printed;
+import insidelift.engine.geometry.kart.Corner;
 import insidelift.engine.geometry.plausible.Band;
 import insidelift.engine.geometry.plausible.ChangeBands;
 import insidelift.engine.geometry.plausible.Told;
@@ -87,7 +88,7 @@ final class ChangeEffectText {
     CornerChange change = effect.corners().get(0);
     String where = "at " + change.corner().name() + " ";
     if (effect.casterDeg() != 0) {
-      parts.add(where.replace("at wet", "in a wet") + insideRear(change.bands()));
+      parts.add(where.replace("at wet", "in a wet") + insideRear(change));
       parts.add(
           "the steering gets " + (change.bands().effortNm().mid() >= 0 ? "heavier" : "lighter"));
       parts.add(
@@ -123,18 +124,25 @@ final class ChangeEffectText {
     return String.join(" and ", levers);
   }
 
-  private static String insideRear(ChangeBands bands) {
-    Band percent = bands.rearInnerPercent();
-    Band lift = bands.liftOffG();
+  /** In the wet it goes light, not up: nothing is said of lifting there. */
+  private static String insideRear(CornerChange change) {
+    Band percent = change.bands().rearInnerPercent();
+    Band lift = change.bands().liftOffG();
     String load =
         Told.difference(percent).isEmpty()
             ? "the inside rear carries as much as before"
             : "the inside rear gets "
                 + (percent.mid() < 0 ? "lighter by " : "heavier by ")
-                + size(percent, " % of what it carries standing");
-    return Told.difference(lift).isEmpty()
+                + size(
+                    percent,
+                    (one(percent) ? " hundredth" : " hundredths") + " of what it carries standing");
+    return change.corner().name().equals(Corner.WET.name()) || Told.difference(lift).isEmpty()
         ? load
         : load + " and lifts " + size(lift, lift.mid() < 0 ? " g earlier" : " g later");
+  }
+
+  private static boolean one(Band band) {
+    return Printed.fixed(Math.abs(band.mid()), Told.decimals(band.mid())).equals("1");
   }
 
   /** One digit of the size, and its band. */

@@ -25,10 +25,17 @@ class ChangeEffectTest {
   void more_caster_is_told_in_one_sentence_with_its_bands() {
     assertThat(ChangeEffect.of(TYPICAL, 0, 1, DRY).sentence())
         .isEqualTo(
-            "Caster +1.0°: at turn-in on the brake the inside rear gets lighter by 1 % of what it"
-                + " carries standing (1 to 2) and lifts 0.02 g earlier (0.01 to 0.04); the steering"
+            "Caster +1.0°: at turn-in on the brake the inside rear gets lighter by 1 hundredth of"
+                + " what it carries standing (1 to 2) and lifts 0.02 g earlier (0.01 to 0.04); the steering"
                 + " gets heavier; the trail gets about 2 mm longer and the wheelbase gets about 0.5"
                 + " mm shorter.");
+  }
+
+  @Test
+  void in_the_wet_the_inside_rear_goes_light_and_no_word_is_said_of_lifting() {
+    assertThat(ChangeEffect.of(TYPICAL, 0, 1, List.of(Corner.WET)).sentence())
+        .contains("in a wet corner the inside rear gets lighter by 1 hundredth of what it carries")
+        .doesNotContain("lifts");
   }
 
   @Test
