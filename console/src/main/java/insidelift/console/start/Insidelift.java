@@ -34,7 +34,7 @@ import picocli.CommandLine.Spec;
 /** The command line: the consultation by itself, and a verb for everything else. */
 @Command(
     name = "insidelift",
-    version = "insidelift 0.1.0",
+    versionProvider = Version.class,
     mixinStandardHelpOptions = true,
     header = {
       "An advisor for the front end of a racing kart: what to change, and why.",
