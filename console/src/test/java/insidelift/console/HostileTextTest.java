@@ -199,6 +199,8 @@ class HostileTextTest {
     Files.writeString(cases.resolve("a\u202e\u001b[2J<b>.json"), library);
     assertThat(run("audit", "--cases", cases.toString()).exit()).isEqualTo(1);
     assertThat(run("audit", "--cases", cases.toString(), "--json").exit()).isEqualTo(1);
+    String untold = "[{\"name\":\"%s\",\"source\":\"%s\",\"answers\":{}}]".formatted(bad, bad);
+    Files.writeString(cases.resolve("a\u202e\u001b[2J<b>.json"), untold);
     refused("drill", "--cases", cases.toString());
   }
 
