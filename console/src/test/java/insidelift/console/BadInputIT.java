@@ -44,7 +44,8 @@ class BadInputIT {
             + " | kart.camber.right: Infinity is outside -10 to 10 degrees",
         "{'schema': 1, 'answers': {'water': 'we | the file ends in the middle (line 1, column 39)",
         "{'schema': 2, 'answers': {}} | schema: 2 is not known; this build reads schema 1",
-        "{'answers': {}} | the key \"schema\" is missing",
+        "{'schema': '1', 'answers': {}}"
+            + " | schema: \"1\" is not known; this build reads schema 1",
         "{'schema': 1} {'schema': 1} | this is not JSON (line 1, column 15)",
         "[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]"
             + " | the file nests deeper than 16 levels",

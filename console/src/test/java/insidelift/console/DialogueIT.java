@@ -143,7 +143,7 @@ public class DialogueIT {
           .type("it is wet, pushes mid corner and the steering is heavy" + Paddock.ENTER)
           .goOnTo(Point.CONFIRM);
       visitor.type("9" + Paddock.ENTER).goOnTo(Point.CONFIRM);
-      visitor.type("2" + Paddock.ENTER).goOnTo(Point.REVIEW);
+      visitor.type("3" + Paddock.ENTER).goOnTo(Point.REVIEW);
       assertThat(visitor.answered()).contains("water").doesNotContain("mid-corner");
       assertThat(visitor.seen()).anyMatch(line -> line.matches(" *\\d+  mid-corner: pushes.*"));
     }

@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 
 /**
@@ -81,8 +82,12 @@ final class RehearseCommand implements Callable<Integer> {
       Consultation.hold(
           screen, folder, Consultation.words(Units.METRIC), Units.METRIC, Optional.empty());
     } finally {
-      Files.deleteIfExists(folder.resolve("open-consultation.json"));
-      Files.deleteIfExists(folder);
+      try (Stream<Path> files = Files.list(folder)) {
+        for (Path file : files.toList()) {
+          Files.delete(file);
+        }
+      }
+      Files.delete(folder);
     }
   }
 

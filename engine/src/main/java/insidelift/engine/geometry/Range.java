@@ -6,6 +6,8 @@ public final class Range {
   private Range() {}
 
   /**
+   * Holds a value to its bounds.
+   *
    * @throws RefusedInputException if the value is not within the bounds, both included, or not a
    *     number
    */

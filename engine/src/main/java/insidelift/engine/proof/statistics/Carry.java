@@ -7,6 +7,8 @@ package insidelift.engine.proof.statistics;
 public record Carry(double mean, double deviation) {
 
   /**
+   * The share that carries on, by how the times drift within the run.
+   *
    * @param slope seconds a lap; negative is getting quicker
    */
   public static Carry of(double slope) {

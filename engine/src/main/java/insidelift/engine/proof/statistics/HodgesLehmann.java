@@ -19,6 +19,8 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 public record HodgesLehmann(double shift, double low, double high, double standardError) {
 
   /**
+   * The estimate of the shift between two samples, with its interval.
+   *
    * @param from the first sample, not empty
    * @param to the second, not empty
    * @param confidence the confidence of the interval, above 0 and below 1
