@@ -2,9 +2,12 @@ package insidelift.console.kart;
 
 import insidelift.console.cli.JsonFileCommand;
 import insidelift.engine.geometry.effect.Prediction;
+import insidelift.engine.geometry.kart.Corner;
+import insidelift.engine.geometry.plausible.LoggedCorners;
 import insidelift.engine.geometry.plausible.MeasuredKart;
 import java.nio.file.Path;
 import java.util.List;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -44,14 +47,52 @@ public final class PredictCommand extends JsonFileCommand {
       description = "longitudinal acceleration in g, -1.5 to 1, below 0 when slowing")
   private double longitudinalG;
 
+  /** A log of this track, and where it has its accelerations. */
+  private static final class Logger {
+
+    @Option(
+        names = "--logger",
+        required = true,
+        paramLabel = "FILE",
+        description = "a table of text with a header, as a logger exports it: its own corners")
+    private Path file;
+
+    @Option(
+        names = "--lateral-column",
+        required = true,
+        paramLabel = "NAME",
+        description = "the column with the lateral acceleration in g")
+    private String lateral;
+
+    @Option(
+        names = "--longitudinal-column",
+        required = true,
+        paramLabel = "NAME",
+        description = "the column with the longitudinal acceleration in g, below 0 when slowing")
+    private String longitudinal;
+  }
+
+  @ArgGroup(exclusive = false)
+  private Logger logger;
+
   @Override
   public Result compute() {
     MeasuredKart kart =
         file.equals("-")
             ? MeasuredKart.read(System.in, "standard input")
             : MeasuredKart.read(Path.of(file));
-    Prediction prediction = Prediction.of(kart, list(steer), list(lateralG), longitudinalG);
+    Prediction prediction =
+        logger == null
+            ? Prediction.of(kart, list(steer), list(lateralG), longitudinalG)
+            : Prediction.of(kart, corners());
     return new Result(prediction.json(), prediction.lines());
+  }
+
+  private List<Corner> corners() {
+    if (steer != null || lateralG != null || longitudinalG != 0) {
+      throw misunderstood("a logger tells the corners: leave out --steer and the g");
+    }
+    return LoggedCorners.read(logger.file, logger.lateral, logger.longitudinal);
   }
 
   private static List<Double> list(Double value) {

@@ -31,6 +31,9 @@ public final class InputLimits {
   /** Claims of a shop's file: ten times what a shop can keep in its head. */
   public static final int MAX_CLAIMS = 200;
 
+  /** Bytes of a logger's table: a long run at 100 samples a second, with twenty columns. */
+  public static final int MAX_LOGGER_BYTES = 32_000_000;
+
   /** Bytes of a file of lap times: a day is a few kilobytes; a megabyte is some other file. */
   public static final int MAX_LAP_BYTES = 1_000_000;
 

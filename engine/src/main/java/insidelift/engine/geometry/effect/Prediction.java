@@ -28,6 +28,9 @@ public final class Prediction {
   /** The lateral acceleration when none is asked for, g: what the kart shows standing on scales. */
   public static final List<Double> USUAL_LATERAL_G = List.of(0.0);
 
+  private static final List<Corner> USUAL_CORNERS =
+      List.of(Corner.TURN_IN, Corner.APEX, Corner.WET);
+
   private final KartGeometry kart;
   private final double longitudinalG;
   private final List<SteeredWheels> wheels;
@@ -82,6 +85,25 @@ public final class Prediction {
    */
   public static Prediction of(
       MeasuredKart measured, List<Double> steersDeg, List<Double> lateralGs, double longitudinalG) {
+    return of(measured, steersDeg, lateralGs, longitudinalG, USUAL_CORNERS);
+  }
+
+  /**
+   * The same in corners of its own track.
+   *
+   * @param corners at least one
+   * @throws RefusedInputException if the kart tips over in one of them
+   */
+  public static Prediction of(MeasuredKart measured, List<Corner> corners) {
+    return of(measured, List.of(), List.of(), 0, corners);
+  }
+
+  private static Prediction of(
+      MeasuredKart measured,
+      List<Double> steersDeg,
+      List<Double> lateralGs,
+      double longitudinalG,
+      List<Corner> usual) {
     KartGeometry kart = measured.kart();
     List<Double> steers = steersDeg.isEmpty() ? USUAL_STEERS : steersDeg;
     List<Double> accelerations = lateralGs.isEmpty() ? USUAL_LATERAL_G : lateralGs;
@@ -98,7 +120,7 @@ public final class Prediction {
     FittedKart fitted = FittedKart.of(kart, measured.readings());
     List<Corner> asked =
         steersDeg.isEmpty() && lateralGs.isEmpty()
-            ? List.of(Corner.TURN_IN, Corner.APEX, Corner.WET)
+            ? usual
             : corners.stream().map(Prediction::asked).toList();
     return new Prediction(
         kart,
