@@ -63,7 +63,7 @@ class WordingTest {
                 + " grip.");
     assertThat(caster(wet))
         .isEqualTo(
-            "Set caster 2 positions more (about 2.0°) on both sides: a slippery track lifts the"
+            "Set caster 2 positions more (about 2.0°) on both sides: a slippery track lightens the"
                 + " inside rear less by itself.");
   }
 
