@@ -54,6 +54,9 @@ final class Angles {
           ".*\\b(?:add\\w*|took|take|taken|removed?|more|less|gave|give|put|chang\\w*|went|go|mov\\w*"
               + "|from|increas\\w*|decreas\\w*|reduc\\w*|try|tried|another|extra|plus|dial\\w*|by)\\b.*");
 
+  /** Degrees that camber or caster may differ from side to side. */
+  private static final double ALIKE = 0.25;
+
   private Angles() {}
 
   static Optional<Measured> at(String ahead, String back) {
@@ -61,11 +64,13 @@ final class Angles {
       Matcher sides = pattern.matcher(ahead);
       if (sides.lookingAt() && sides.group(1).equals("camber")) {
         Map<String, List<Double>> figures = new TreeMap<>();
-        figures.put("camber-left", List.of(signed(sides.group(2), sides.group(3))));
-        figures.put("camber-right", List.of(signed(sides.group(4), sides.group(5))));
+        double left = signed(sides.group(2), sides.group(3));
+        double right = signed(sides.group(4), sides.group(5));
+        figures.put("camber-left", List.of(left));
+        figures.put("camber-right", List.of(right));
         return Optional.of(
             new Measured(
-                new Piece(Set.of("figure"), sides.group(), figures, Map.of()),
+                new Piece(Set.of("figure"), sides.group(), figures, readings(left, right)),
                 Figures.length(sides)));
       }
     }
@@ -80,6 +85,12 @@ final class Angles {
               ahead.substring(reading.end()),
               back));
     }
+    if (before.lookingAt() && CHANGING.matcher(back).matches()) {
+      int end = before.group(2) == null ? before.start(3) : before.start(2);
+      String step = before.group().substring(0, end).strip();
+      return Optional.of(
+          new Measured(Piece.of(Set.of("position-word"), step), step.split(" ", -1).length));
+    }
     return before.lookingAt()
         ? Optional.of(
             angle(
@@ -89,6 +100,11 @@ final class Angles {
                 ahead.substring(before.end()),
                 back))
         : Optional.empty();
+  }
+
+  /** Both sides are alike within a quarter of a degree; their caster is not told with it. */
+  private static Map<String, String> readings(double left, double right) {
+    return Math.abs(left - right) > ALIKE ? Map.of("readings", "differ") : Map.of();
   }
 
   private static Measured angle(

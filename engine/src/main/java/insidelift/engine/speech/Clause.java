@@ -82,7 +82,11 @@ final class Clause {
             && matches.get(0).frame().gives().equals(List.of("do=good"))
             && said.stream().noneMatch(piece -> Residue.isSubject(piece) || Residue.isPhase(piece))
             && subject.concepts().stream().noneMatch(Residue.ENDS::contains);
-    return onlyGood || !Residue.hard(said, matches).isEmpty();
+    boolean ofBolts =
+        subject.is("bolts")
+            && said.size() == 1
+            && (said.get(0).is("tight-fix") || said.get(0).is("loose-fix"));
+    return onlyGood || ofBolts || !Residue.hard(said, matches).isEmpty();
   }
 
   static boolean isSeverity(Piece piece) {
@@ -112,6 +116,7 @@ final class Clause {
           case "nothing" -> {}
           case "ask" -> asks.add(sides[1]);
           case "effect" -> effect = sides[1];
+          case "severity" -> severity = sides[1];
           case "do" -> {
             String[] what = sides[1].split("@", -1);
             items.add(new Item(match.from(), what[0], List.of()));
@@ -201,12 +206,18 @@ final class Clause {
   }
 
   boolean isOfThePast() {
-    return PAST.matcher(words).matches()
+    return PAST.matcher(withoutReference()).matches()
         || pieces.stream()
             .anyMatch(
                 piece ->
                     (piece.is("us-word") || piece.is("os-word") || piece.is("slide"))
                         && piece.words().matches(".*(?:ed|slid|went|ran|came|spun|broke)\\b.*"));
+  }
+
+  /** "the day it was good" is what today is compared with, and says nothing of today. */
+  private String withoutReference() {
+    return String.join(
+        " ", pieces.stream().filter(piece -> !piece.is("ref-day")).map(Piece::words).toList());
   }
 
   /** "now it holds its line": what was said in the past tense before is over. */

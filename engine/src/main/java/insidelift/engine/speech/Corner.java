@@ -154,6 +154,7 @@ final class Corner {
     if (!pending.isEmpty()) {
       Set<String> here = new LinkedHashSet<>(pending);
       pending.clear();
+      first |= clause.all.contains("first-word");
       say(what, here, pendingWords + " " + clause.words);
       return;
     }

@@ -193,7 +193,7 @@ final class Figures {
         Pattern.compile(
                 "^(?: (?:left|to go|remaining|until|till|til|before|to|next|heat|race|final|grid"
                     + "|start|session|run|qualifying|for|changes?|time|only|now|we|go|out|on"
-                    + "|starts|work|i|prefinal|to fix|fix|to sort|it)\\b)*")
+                    + "|starts|work|i|he|she|goes|is|on track|again|prefinal|to fix|fix|to sort|it)\\b)*")
             .matcher(after);
     int more = rest.lookingAt() && rest.end() > 0 ? rest.group().strip().split(" ", -1).length : 0;
     return Optional.of(

@@ -21,6 +21,8 @@ final class Hearing {
 
   private static final Set<String> OF_THE_DAY = Set.of("water", "trend", "rubber", "air", "tyres");
 
+  private static final Set<String> DENIED = Set.of("not");
+
   private final Grammar grammar;
   private final List<Proposal> proposed = new ArrayList<>();
   private final Map<String, List<Double>> numbers = new TreeMap<>();
@@ -88,7 +90,7 @@ final class Hearing {
     }
     wasPast = clauses.stream().anyMatch(clause -> clause.isOfThePast() && !clause.isPresent());
     last = new Before(proposed.size(), new TreeMap<>(numbers), new LinkedHashSet<>(this.asks));
-    Corner corner = new Corner(link.equals("but") ? phase : null);
+    Corner corner = new Corner(link.equals("but") || pointsBack(pieces) ? phase : null);
     for (int at = 0; at < clauses.size(); at++) {
       listen(clauses.get(at), aside.get(at), corner);
     }
@@ -157,7 +159,7 @@ final class Hearing {
   /** "it does not hop, nor go on two wheels": a denial that makes sense together only. */
   private Optional<Clause> joined(List<Clause> clauses, Clause next) {
     Clause before = clauses.isEmpty() ? null : clauses.get(clauses.size() - 1);
-    if (before == null || !before.marks.equals(Set.of("not"))) {
+    if (before == null || !(before.marks.equals(DENIED) || goesWith(before, next))) {
       return Optional.empty();
     }
     List<Piece> both = new ArrayList<>(before.pieces);
@@ -166,6 +168,20 @@ final class Hearing {
     return made.marks.isEmpty() && made.notUnderstood.isEmpty() && !made.answers.isEmpty()
         ? Optional.of(made)
         : Optional.empty();
+  }
+
+  /** "a wobble, play it is called, in the steering": neither makes sense without the other. */
+  private static boolean goesWith(Clause before, Clause next) {
+    return before.marks.isEmpty()
+        && (next.marks.isEmpty() || next.marks.equals(DENIED))
+        && before.notUnderstood.isPresent()
+        && !before.says()
+        && !next.says();
+  }
+
+  /** "now it holds its line there": the part of the corner that was spoken of before. */
+  private static boolean pointsBack(List<Piece> pieces) {
+    return pieces.get(pieces.size() - 1).words().equals("there");
   }
 
   /** How a piece joins the clauses on both sides of it; null if it is part of one. */
@@ -190,6 +206,7 @@ final class Hearing {
     }
     boolean wasSaid = clause.isOfThePast();
     asks.addAll(clause.asks);
+    changed |= clause.asks.contains("last-change");
     boolean runAlone = clause.answers.stream().allMatch(one -> one.question().equals("run-phase"));
     for (Proposal answer : clause.answers) {
       if (answer.question().equals("run-phase") && !runAlone && !clause.behaves()) {

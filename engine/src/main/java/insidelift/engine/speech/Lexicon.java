@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import opennlp.tools.util.StringUtil;
 
 /**
  * The words and phrases that are understood, each with the concepts it can stand for. A phrase is
@@ -161,17 +160,27 @@ final class Lexicon {
     return at(List.of(token), 0).map(Found::concepts).orElse(Set.of(token.stem()));
   }
 
-  /** Letters to change, add or leave out; two that changed places count as one. */
+  /** Letters to change, add, leave out or swap with their neighbour: Damerau (1964). */
   private static int distance(String word, String other) {
-    if (word.length() == other.length()) {
-      for (int at = 0; at + 1 < word.length(); at++) {
-        String swapped =
-            word.substring(0, at) + word.charAt(at + 1) + word.charAt(at) + word.substring(at + 2);
-        if (swapped.equals(other)) {
-          return 1;
+    int[][] least = new int[word.length() + 1][other.length() + 1];
+    for (int at = 0; at <= word.length(); at++) {
+      least[at][0] = at;
+    }
+    for (int to = 0; to <= other.length(); to++) {
+      least[0][to] = to;
+    }
+    for (int at = 1; at <= word.length(); at++) {
+      for (int to = 1; to <= other.length(); to++) {
+        char here = word.charAt(at - 1);
+        char there = other.charAt(to - 1);
+        int changed = least[at - 1][to - 1] + (here == there ? 0 : 1);
+        int longer = Math.min(least[at - 1][to], least[at][to - 1]) + 1;
+        least[at][to] = Math.min(changed, longer);
+        if (at > 1 && to > 1 && here == other.charAt(to - 2) && word.charAt(at - 2) == there) {
+          least[at][to] = Math.min(least[at][to], least[at - 2][to - 2] + 1);
         }
       }
     }
-    return StringUtil.levenshteinDistance(word, other)[word.length()][other.length()];
+    return least[word.length()][other.length()];
   }
 }

@@ -42,11 +42,22 @@ final class Residue {
           "position-word",
           "bad",
           "change-noun",
-          "trend-subject");
+          "trend-subject",
+          "past-today");
 
   static final Set<String> BESIDE_FIGURES =
       Set.of(
-          "front", "temps", "added", "edge-inner", "edge-outer", "edge-middle", "engine", "gears");
+          "front",
+          "temps",
+          "all-over",
+          "added",
+          "both-sides",
+          "both-ways",
+          "edge-inner",
+          "edge-outer",
+          "edge-middle",
+          "engine",
+          "gears");
 
   static final Set<String> SUBJECTS =
       Set.of(

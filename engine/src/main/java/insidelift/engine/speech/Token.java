@@ -95,6 +95,12 @@ record Token(String said, String stem, boolean name) {
         .replaceAll(
             "(?i)\\b(?:in|on)(?: the| a)? (wet|dry|rain|damp)\\b(?! (?:ty|ti|line|weather|set|rubb|patch))",
             "when it is $1")
+        .replaceAll("(?i)\\bthis one\\b", "ours")
+        .replaceAll("(?i)\\blf\\b", "left front")
+        .replaceAll("(?i)\\brf\\b", "right front")
+        .replaceAll("(?i)\\blr\\b", "left rear")
+        .replaceAll("(?i)\\brr\\b", "right rear")
+        .replaceAll("(?i)(?<=\\w) (?:so )?(?=(?:should|shall|must|do|can) (?:i|we)\\b)", " , ")
         .replaceAll("(?i)\\bain'?t\\b", "is not")
         .replaceAll("(?i)n't\\b", " not")
         .replaceAll("(?i)\\b(do|does|is|did|was|are|has|have|had)nt\\b", "$1 not")

@@ -20,6 +20,9 @@ final class Tread {
   private static final Set<String> BETWEEN =
       Set.of("/", ",", "-", "and", "degrees", "c", "°", "is", "deg", "on", "then", ":", "at");
 
+  /** How many words after the numbers may say what they are. */
+  private static final int AFTER = 4;
+
   private Tread() {}
 
   /** Three temperatures across the tread: outer, middle, inner unless the words say otherwise. */
@@ -53,10 +56,11 @@ final class Tread {
       }
     }
     boolean labelled = told.size() == 3;
+    String around = back + " " + Figures.text(tokens, end, Math.min(tokens.size(), end + AFTER));
     if (inOrder.size() != 3
         || (!labelled && !tokens.get(start).isNumber())
-        || !back.matches(".*\\b(?:temps?|temperatures?|tyres?|tires?|fronts?|pyro\\w*)\\b.*")
-        || back.matches(".*\\b(?:rears?|back|pressures?)\\b.*")) {
+        || !around.matches(".*\\b(?:temps?|temperatures?|tyres?|tires?|fronts?|pyro\\w*)\\b.*")
+        || around.matches(".*\\b(?:rears?|back|pressures?)\\b.*")) {
       return Optional.empty();
     }
     List<Double> outerFirst = labelled ? List.copyOf(told.values()) : inOrder;
