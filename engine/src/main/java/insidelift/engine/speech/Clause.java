@@ -86,7 +86,7 @@ final class Clause {
         subject.is("bolts")
             && said.size() == 1
             && (said.get(0).is("tight-fix") || said.get(0).is("loose-fix"));
-    return onlyGood || ofBolts || !Residue.hard(said, matches).isEmpty();
+    return onlyGood || ofBolts || matches.isEmpty() || !Residue.hard(said, matches).isEmpty();
   }
 
   static boolean isSeverity(Piece piece) {

@@ -134,13 +134,19 @@ final class Corner {
     boolean worst = clause.all.contains("worst") || clause.all.contains("mostly-word");
     if (worst && here.size() == 1 && (behaviour == null || covered.containsAll(here))) {
       proposed.add(new Proposal("worst-phase", here.iterator().next(), clause.words));
-    } else if (behaviour != null) {
+    } else if (behaviour != null && !(behaviour.equals(GOOD) && isBad(clause))) {
       open = false;
       say(behaviour, here, words + " " + clause.words);
     } else {
       pending.addAll(here);
       pendingWords = clause.words;
     }
+  }
+
+  /** "good turn-in, bad exit": what is good ends there. */
+  private static boolean isBad(Clause clause) {
+    return Set.of("bad", "worse-word", "worst", "mostly-word").stream()
+        .anyMatch(clause.all::contains);
   }
 
   private void onlyBehaviour(Clause clause, List<Item> behaviours) {

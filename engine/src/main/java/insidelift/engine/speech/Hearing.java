@@ -132,7 +132,13 @@ final class Hearing {
           if (!subjects.isEmpty()) {
             List<Piece> longer = new ArrayList<>(subjects);
             longer.addAll(clause);
-            made = new Clause(grammar.frames(), longer, link, Optional.empty());
+            Clause together = new Clause(grammar.frames(), longer, link, Optional.empty());
+            List<Clause> each = eachOf(subjects, clause, link);
+            if (together.notUnderstood.isPresent() && !each.isEmpty()) {
+              clauses.addAll(each);
+            } else {
+              made = together;
+            }
             subjects.clear();
           }
           Optional<Clause> joined = joined(clauses, made);
@@ -154,6 +160,19 @@ final class Hearing {
       }
     }
     return clauses;
+  }
+
+  /** "the axle, the brake and the kingpins are fine": the same is said of each of them. */
+  private List<Clause> eachOf(List<Piece> subjects, List<Piece> clause, String link) {
+    List<Piece> said = clause.stream().filter(piece -> !Residue.isSubject(piece)).toList();
+    List<Clause> each = new ArrayList<>();
+    for (Piece one : subjects.stream().filter(Residue::isSubject).toList()) {
+      List<Piece> pieces = new ArrayList<>(List.of(one));
+      pieces.addAll(said);
+      each.add(new Clause(grammar.frames(), pieces, link, Optional.empty()));
+    }
+    boolean all = each.stream().allMatch(made -> made.notUnderstood.isEmpty());
+    return all ? each : List.of();
   }
 
   /** "it does not hop, nor go on two wheels": a denial that makes sense together only. */
