@@ -47,7 +47,7 @@ final class Angles {
       Pattern.compile(Figures.N + DEGREES + SIGN + " (camber|chamber|caster|castor)" + Figures.END);
   private static final Pattern NOT_A_READING =
       Pattern.compile(
-          "^ (?:positions?|clicks?|holes?|notch\\w*|mm|millimet\\w*|steps?|turns?|to|more|less|[-/]"
+          "^ (?:positions?|clicks?|holes?|notch\\w*|mm|millimet\\w*|steps?|turns?|difference|differ\\w*|apart|off|between|to|more|less|[-/]"
               + "|or|[-+]?\\d).*");
   private static final Pattern CHANGING =
       Pattern.compile(

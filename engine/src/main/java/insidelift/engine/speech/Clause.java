@@ -225,6 +225,12 @@ final class Clause {
     return all.contains("now");
   }
 
+  /** "the first laps are good": when it is good is not when it troubles. */
+  boolean praises() {
+    return behaves()
+        && items.stream().allMatch(i -> i.behaviour() == null || i.behaviour().equals("good"));
+  }
+
   boolean behaves() {
     return items.stream().anyMatch(item -> item.behaviour() != null);
   }

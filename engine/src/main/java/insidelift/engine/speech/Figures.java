@@ -99,7 +99,7 @@ final class Figures {
               + "|(?:aged|age|age is|age of) "
               + N
               + END
-              + "|(?:he|she|son|daughter|boy|girl|driver|lad|kid|child|pilot) (?:is|turned|turns)"
+              + "|(?:i am|(?:he|she|son|daughter|boy|girl|driver|lad|kid|child|pilot) (?:is|turned|turns))"
               + "(?: only| just| about)? "
               + N
               + "(?= [,.;!]| and| so| but|$)");
@@ -113,6 +113,10 @@ final class Figures {
               + " (?:number )?#?\\d+(?: (?:and|or|,) \\d+)*"
               + END
               + "|(?:60|80|100|125|250) ?(?:cc\\b|(?=(?:shifter|class|engine|motor|kart|two|four)\\b))");
+
+  /** What a tyre pressure is told in; the figure itself answers no question. */
+  private static final Pattern PRESSURE = Pattern.compile(N + " (?:bars?|psi|kpa)" + END);
+
   private final Vocabulary vocabulary;
 
   Figures(Vocabulary vocabulary) {
@@ -136,6 +140,10 @@ final class Figures {
           new Measured(
               Piece.of(Set.of("filler"), place.group().strip()),
               place.group().strip().split(" ", -1).length));
+    }
+    Matcher bar = PRESSURE.matcher(ahead);
+    if (bar.lookingAt()) {
+      return Optional.of(new Measured(Piece.of(Set.of("pressures"), bar.group()), length(bar)));
     }
     return time(ahead, back)
         .or(() -> power(ahead, back))

@@ -21,6 +21,14 @@ final class Hearing {
 
   private static final Set<String> OF_THE_DAY = Set.of("water", "trend", "rubber", "air", "tyres");
 
+  /** What is said of a behaviour, or alone; beside anything else it only says how often. */
+  private static final Set<String> OF_THE_CORNER =
+      Set.of(
+          "run-phase=first-laps",
+          "run-phase=builds-up",
+          "run-phase=whole-run",
+          "corner-speed=mixed");
+
   private static final Set<String> DENIED = Set.of("not");
 
   private final Grammar grammar;
@@ -226,9 +234,10 @@ final class Hearing {
     boolean wasSaid = clause.isOfThePast();
     asks.addAll(clause.asks);
     changed |= clause.asks.contains("last-change");
-    boolean runAlone = clause.answers.stream().allMatch(one -> one.question().equals("run-phase"));
+    boolean runAlone = clause.answers.stream().map(Proposal::question).distinct().count() == 1;
     for (Proposal answer : clause.answers) {
-      if (answer.question().equals("run-phase") && !runAlone && !clause.behaves()) {
+      boolean ofTheCorner = OF_THE_CORNER.contains(answer.question() + "=" + answer.value());
+      if (ofTheCorner && ((!runAlone && !clause.behaves()) || clause.praises())) {
         continue;
       }
       if (wasSaid && OF_THE_DAY.contains(answer.question())) {
