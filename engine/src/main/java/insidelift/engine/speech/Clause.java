@@ -72,7 +72,11 @@ final class Clause {
     take(matches);
     leftOver(matches);
     deniesByPraise(matches);
-    this.subject = said.stream().filter(Residue::isSubject).findFirst();
+    this.subject =
+        content.stream()
+            .filter(piece -> Residue.isSubject(piece) && !piece.is("person"))
+            .findFirst()
+            .or(() -> content.stream().filter(Residue::isSubject).findFirst());
   }
 
   /** "the steering is heavy and vague", "the toe was measured and it is good". */
