@@ -19,9 +19,9 @@ import picocli.CommandLine.Parameters;
     header = "Predicts camber, heights and loads as a kart steers and corners.",
     description = {
       "",
-      "The answer is a band over the karts that fit what the file knows: the more of it",
-      "was measured, the narrower the band. Without angles and g, three usual corners.",
-      "What was read by the protocol of the note fit-my-kart goes under \"measured\".",
+      "The answer is a band: the more the file knows of the kart, the narrower.",
+      "Without angles and g it takes three usual corners.",
+      "What was read as the note fit-my-kart says goes under \"measured\".",
       ""
     })
 public final class PredictCommand extends JsonFileCommand {
@@ -44,7 +44,7 @@ public final class PredictCommand extends JsonFileCommand {
   @Option(
       names = "--longitudinal-g",
       paramLabel = "G",
-      description = "longitudinal acceleration in g, -1.5 to 1, below 0 when slowing")
+      description = "g along the kart, -1.5 to 1, below 0 when slowing; 0 if left out")
   private double longitudinalG;
 
   /** A log of this track, and where it has its accelerations. */
@@ -61,14 +61,14 @@ public final class PredictCommand extends JsonFileCommand {
         names = "--lateral-column",
         required = true,
         paramLabel = "NAME",
-        description = "the column with the lateral acceleration in g")
+        description = "the column with the g to the side")
     private String lateral;
 
     @Option(
         names = "--longitudinal-column",
         required = true,
         paramLabel = "NAME",
-        description = "the column with the longitudinal acceleration in g, below 0 when slowing")
+        description = "the column with the g along the kart, below 0 when slowing")
     private String longitudinal;
   }
 

@@ -28,9 +28,7 @@ abstract class LogWriting implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   private void waiting() {
-    spec.commandLine()
-        .getErr()
-        .println("insidelift: another Insidelift is writing to the logbook; waiting for it ...");
+    spec.commandLine().getErr().println("insidelift: the logbook is in use; waiting for it ...");
   }
 
   /**

@@ -34,6 +34,9 @@ public final class InputLimits {
   /** Bytes of a logger's table: a long run at 100 samples a second, with twenty columns. */
   public static final int MAX_LOGGER_BYTES = 32_000_000;
 
+  /** Bytes of the seal of a logbook: one line that names another. */
+  public static final int MAX_SEAL_BYTES = 1000;
+
   /** Bytes of a file of lap times: a day is a few kilobytes; a megabyte is some other file. */
   public static final int MAX_LAP_BYTES = 1_000_000;
 

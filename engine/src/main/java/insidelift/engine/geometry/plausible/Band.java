@@ -59,6 +59,11 @@ public record Band(double low, double mid, double high) {
     put(node, "high", high);
   }
 
+  /** Whether all three are numbers: a wheel that never lifts has none. */
+  boolean isFinite() {
+    return Double.isFinite(low) && Double.isFinite(mid) && Double.isFinite(high);
+  }
+
   private static void put(ObjectNode node, String key, double value) {
     if (Double.isFinite(value)) {
       node.put(key, value);

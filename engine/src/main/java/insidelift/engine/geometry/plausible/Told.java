@@ -133,9 +133,12 @@ public final class Told {
 
   /** A difference with one significant digit, and its band as fine; empty if it shows none. */
   public static String difference(Band band) {
+    if (!band.isFinite()) {
+      return "";
+    }
     int decimals = decimals(band.mid());
     String mid = Printed.signed(band.mid(), decimals);
-    boolean none = !Double.isFinite(band.mid()) || mid.matches("[0.]+");
+    boolean none = mid.matches("[0.]+");
     return none
         ? ""
         : mid

@@ -1,6 +1,7 @@
 package insidelift.engine.logbook.file;
 
 import insidelift.engine.disk.OwnFiles;
+import insidelift.shared.situation.InputLimits;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,16 +15,13 @@ final class Seal {
 
   static final String FILE = "logbook.seal";
 
-  /** A line of the seal's own is far shorter. */
-  private static final int MAX_BYTES = 1000;
-
   private Seal() {}
 
   /** The number of the last line; 0 where no seal can be read. To be read before the logbook is. */
   static int read(Path folder) {
     Path file = folder.resolve(FILE);
     try {
-      if (!Files.isRegularFile(file) || Files.size(file) > MAX_BYTES) {
+      if (!Files.isRegularFile(file) || Files.size(file) > InputLimits.MAX_SEAL_BYTES) {
         return 0;
       }
       byte[] bytes = Files.readAllBytes(file);
