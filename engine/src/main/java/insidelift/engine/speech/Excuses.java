@@ -101,8 +101,12 @@ final class Excuses {
 
   /** "it pushes at exit, says my friend": what has no statement of its own is about the rest. */
   private static String ofTheWhole(List<Clause> clauses) {
-    Clause start = clauses.get(0);
-    if (start.pieces.get(0).words().equals("never")) {
+    boolean never =
+        clauses.stream()
+            .limit(1)
+            .flatMap(clause -> clause.pieces.stream().limit(1))
+            .anyMatch(piece -> piece.words().equals("never"));
+    if (never) {
       return "not";
     }
     boolean ours =
@@ -146,7 +150,10 @@ final class Excuses {
   }
 
   private boolean startsInThePast(List<Clause> clauses) {
-    return !clauses.get(0).isPresent() && thePast && clauses.stream().anyMatch(Clause::isOfThePast);
+    return !clauses.isEmpty()
+        && !clauses.get(0).isPresent()
+        && thePast
+        && clauses.stream().anyMatch(Clause::isOfThePast);
   }
 
   /** Whether what stands before is only joined to it, with no verb of its own. */

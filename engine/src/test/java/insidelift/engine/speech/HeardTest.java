@@ -1,6 +1,7 @@
 package insidelift.engine.speech;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assertions.assertTimeout;
 
@@ -13,6 +14,7 @@ import java.io.InputStream;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -204,5 +206,27 @@ class HeardTest {
     assertThat(heard.toString()).doesNotContainPattern("[\\p{Cc}\\p{Cf}]");
     assertThat(Heard.hear("").proposed()).isEmpty();
     assertThat(Heard.hear("x".repeat(1_000_000)).proposed()).isEmpty();
+  }
+
+  /**
+   * Words of the trade, of nobody, and signs, in any order: each is heard or left out, none breaks.
+   */
+  @Test
+  void whateverIsTypedIsHeardOrLeftOut() throws IOException {
+    List<String> words =
+        new ArrayList<>(List.of("iò", "?", ",", ".", "…", "\u202e", "1,5", "78/70/61", "-", "'"));
+    for (JsonNode sentence : sentences()) {
+      words.addAll(List.of(sentence.get("says").asText().split(" ", -1)));
+    }
+    Random random = new Random(20261128);
+    for (int i = 0; i < 20_000; i++) {
+      StringBuilder said = new StringBuilder();
+      for (int many = random.nextInt(12); many >= 0; many--) {
+        said.append(words.get(random.nextInt(words.size())))
+            .append(random.nextInt(9) == 0 ? "" : " ");
+      }
+      String line = said.toString();
+      assertThatCode(() -> Heard.hear(line)).as(line).doesNotThrowAnyException();
+    }
   }
 }
