@@ -150,6 +150,20 @@ public class DialogueIT {
   }
 
   @Test
+  void aConsultationMayBeginWithWhatIsWrong() {
+    try (Paddock paddock = Paddock.in(data).start()) {
+      Visitor visitor = mechanic(paddock).goOnTo(Point.BEGIN);
+      visitor.type("xyz" + Paddock.ENTER);
+      paddock.waitFor("That says nothing of the kart: as in it pushes mid corner.");
+      visitor.goOnTo(Point.BEGIN);
+      visitor.type("it pushes mid corner" + Paddock.ENTER).goOnTo(Point.CONFIRM);
+      visitor.goOnTo(Point.SAFETY);
+      visitor.goOnTo(Point.ANSWER);
+      assertThat(visitor.answered()).contains("water").doesNotContain("mid-corner");
+    }
+  }
+
+  @Test
   void nothingOfASentenceCountsThatIsNotConfirmed() {
     try (Paddock paddock = Paddock.in(data).start()) {
       Visitor visitor = mechanic(paddock).goOnTo(Point.QUESTION);

@@ -155,7 +155,7 @@ public final class Visitor {
   Prompt prompt() {
     String line = paddock.beforeCursor();
     int row = paddock.all().size();
-    if (line.equals("Press Enter to begin. ")) {
+    if (line.equals("Say what is wrong, or Enter to begin. ")) {
       return new Prompt(Point.BEGIN, "", row);
     }
     if (line.endsWith("new one: ")) {

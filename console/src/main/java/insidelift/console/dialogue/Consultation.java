@@ -133,8 +133,7 @@ public final class Consultation {
       int both = Opening.introduction(screen.width()).size() + safetyPage().lines().size() + 1;
       if (screen.keys() && both > screen.height()) {
         // Let the greeting be read before it moves off the screen.
-        screen.say("");
-        screen.ask("Press Enter to begin.", List.of());
+        said();
       }
       safety();
       ownLog();
@@ -151,6 +150,25 @@ public final class Consultation {
       questions();
       if (!goesOn(answered())) {
         return;
+      }
+    }
+  }
+
+  /** What is wrong, in the user's own words, or Enter alone to be asked. */
+  private void said() throws UserLeftException {
+    screen.say("");
+    while (true) {
+      String line = screen.ask("Say what is wrong, or Enter to begin.", List.of());
+      if (line.isBlank()) {
+        return;
+      }
+      Talk.Outcome outcome = talk.hear(line, Optional.empty());
+      if (outcome == Talk.Outcome.NOTED) {
+        keep();
+        return;
+      }
+      if (outcome == Talk.Outcome.NOT_UNDERSTOOD) {
+        screen.say("That says nothing of the kart: as in it pushes mid corner.");
       }
     }
   }
