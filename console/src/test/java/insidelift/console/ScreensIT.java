@@ -53,7 +53,9 @@ class ScreensIT {
       // What an opened terminal is told begins with an escape.
       assertThat(paddock.raw()).contains(ESCAPE);
       assertThat(paddock.raw().substring(0, paddock.raw().indexOf(ESCAPE)))
-          .contains("the next change at the front end of your kart", "Say what is wrong, or Enter to begin. ");
+          .contains(
+              "the next change at the front end of your kart",
+              "Say what is wrong, or Enter to begin. ");
       assertThat(paddock.all())
           .filteredOn(line -> line.contains("Say what is wrong, or Enter to begin."))
           .hasSize(1);

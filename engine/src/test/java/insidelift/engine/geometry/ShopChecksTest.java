@@ -144,6 +144,7 @@ class ShopChecksTest {
             + " number",
       })
   void a_check_that_cannot_be_is_refused(String json, String message) {
-    assertThatThrownBy(() -> read(json.replaceFirst("\\{", "{'schema':1,"))).hasMessage(message);
+    assertThatThrownBy(() -> read(json.replaceFirst("\\{", "{'schema':1,")))
+        .hasMessage("gauge.json: " + message);
   }
 }

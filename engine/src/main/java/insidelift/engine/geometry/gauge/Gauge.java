@@ -40,7 +40,7 @@ public final class Gauge {
    *     number is outside its range
    */
   public static GaugeReading read(Path file) {
-    return from(StrictJson.read(file));
+    return StrictJson.read(file, Gauge::from);
   }
 
   /**
@@ -50,7 +50,7 @@ public final class Gauge {
    * @throws RefusedInputException as for a file
    */
   public static GaugeReading read(InputStream in, String name) {
-    return from(StrictJson.read(in, name));
+    return StrictJson.read(in, name, Gauge::from);
   }
 
   /**

@@ -91,7 +91,7 @@ public record KartGeometry(Map<Dimension, Double> given, Map<Dimension, Double> 
    *     key that is unknown or written twice, or a measure outside its range
    */
   public static KartGeometry read(Path file) {
-    return fromFile(StrictJson.read(file));
+    return StrictJson.read(file, KartGeometry::fromFile);
   }
 
   /**
@@ -101,7 +101,7 @@ public record KartGeometry(Map<Dimension, Double> given, Map<Dimension, Double> 
    * @throws RefusedInputException as for a file
    */
   public static KartGeometry read(InputStream in, String name) {
-    return fromFile(StrictJson.read(in, name));
+    return StrictJson.read(in, name, KartGeometry::fromFile);
   }
 
   private static KartGeometry fromFile(JsonNode root) {

@@ -44,7 +44,7 @@ public record MeasuredKart(KartGeometry kart, List<Reading> readings) {
    *     range
    */
   public static MeasuredKart read(Path file) {
-    return from(StrictJson.read(file));
+    return StrictJson.read(file, MeasuredKart::from);
   }
 
   /**
@@ -54,7 +54,7 @@ public record MeasuredKart(KartGeometry kart, List<Reading> readings) {
    * @throws RefusedInputException as for a file
    */
   public static MeasuredKart read(InputStream in, String name) {
-    return from(StrictJson.read(in, name));
+    return StrictJson.read(in, name, MeasuredKart::from);
   }
 
   private static MeasuredKart from(JsonNode root) {

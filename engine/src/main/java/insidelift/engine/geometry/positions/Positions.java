@@ -36,7 +36,7 @@ public final class Positions {
    *     a position that the hardware has not
    */
   public static Positions read(Path file) {
-    return from(StrictJson.read(file));
+    return StrictJson.read(file, Positions::from);
   }
 
   /**
@@ -46,7 +46,7 @@ public final class Positions {
    * @throws RefusedInputException as for a file
    */
   public static Positions read(InputStream in, String name) {
-    return from(StrictJson.read(in, name));
+    return StrictJson.read(in, name, Positions::from);
   }
 
   private static Positions from(JsonNode root) {

@@ -52,7 +52,7 @@ public final class ToeJob {
    *     number is outside its range
    */
   public static ToeJob read(Path file) {
-    return of(StrictJson.read(file));
+    return StrictJson.read(file, ToeJob::of);
   }
 
   /**
@@ -62,7 +62,7 @@ public final class ToeJob {
    * @throws RefusedInputException as for a file
    */
   public static ToeJob read(InputStream in, String name) {
-    return of(StrictJson.read(in, name));
+    return StrictJson.read(in, name, ToeJob::of);
   }
 
   /**

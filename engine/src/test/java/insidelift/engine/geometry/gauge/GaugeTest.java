@@ -170,7 +170,7 @@ class GaugeTest {
             + " outside -48.81 to 48.81 mm (10° in all, provisional)",
       })
   void a_gauge_file_that_cannot_be_answered_is_refused(String file, String message) {
-    assertThatThrownBy(() -> read(file)).hasMessage(message);
+    assertThatThrownBy(() -> read(file)).hasMessage("gauge.json: " + message);
   }
 
   private static GaugeReading read(String json) {

@@ -52,7 +52,7 @@ class KartGeometryTest {
 
     assertThatThrownBy(() -> read(file))
         .isInstanceOf(RefusedInputException.class)
-        .hasMessage(message);
+        .hasMessage("kart.json: " + message);
   }
 
   @ParameterizedTest
@@ -68,7 +68,7 @@ class KartGeometryTest {
         "[] | document: must be an object, not an empty list",
       })
   void a_file_of_another_shape_is_refused(String file, String message) {
-    assertThatThrownBy(() -> read(file)).hasMessage(message);
+    assertThatThrownBy(() -> read(file)).hasMessage("kart.json: " + message);
   }
 
   @Test
@@ -94,14 +94,14 @@ class KartGeometryTest {
   @Test
   void a_key_that_would_steer_the_terminal_is_quoted_harmlessly() {
     assertThatThrownBy(() -> read("{\"schema\":1,\"geometry\":{},\"\\u001b[2J\":1}"))
-        .hasMessage("\\u{1b}[2J: unknown key");
+        .hasMessage("kart.json: \\u{1b}[2J: unknown key");
   }
 
   @Test
   void a_long_thing_in_a_small_place_is_quoted_in_part() {
     assertThatThrownBy(
             () -> read("{\"schema\":{\"" + "x\\u007f".repeat(500) + "\":1},\"geometry\":{}}"))
-        .hasMessageStartingWith("schema: must be 1, not {\"x")
+        .hasMessageStartingWith("kart.json: schema: must be 1, not {\"x")
         .message()
         .endsWith("...")
         .hasSizeLessThan(500);

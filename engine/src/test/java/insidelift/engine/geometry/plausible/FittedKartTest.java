@@ -174,7 +174,7 @@ class FittedKartTest {
         "{'weather':1} | measured.weather: unknown key",
       })
   void a_reading_that_cannot_be_is_refused(String measured, String message) {
-    assertThatThrownBy(() -> read(measured)).hasMessage(message);
+    assertThatThrownBy(() -> read(measured)).hasMessage("kart.json: " + message);
   }
 
   private static MeasuredKart read(String measured) {

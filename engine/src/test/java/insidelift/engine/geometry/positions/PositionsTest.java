@@ -206,14 +206,15 @@ class PositionsTest {
             + " eccentrics.marks: unknown key",
       })
   void hardware_that_cannot_be_is_refused(String eccentrics, String message) {
-    assertThatThrownBy(() -> solve(eccentrics, "'want':{}")).hasMessage(message);
+    assertThatThrownBy(() -> solve(eccentrics, "'want':{}"))
+        .hasMessage("positions.json: " + message);
   }
 
   @Test
   void a_position_that_the_washer_has_not_is_refused() {
     assertThatThrownBy(
             () -> solve(TOP_ONLY, "'now':{'left':{'top':'9'},'right':{'top':'1'}},'want':{}"))
-        .hasMessage("now.left.top: \"9\" is not one of 1, 2, 3, 4, 5, 6, 7, 8");
+        .hasMessage("positions.json: now.left.top: \"9\" is not one of 1, 2, 3, 4, 5, 6, 7, 8");
   }
 
   private static Positions solve(String eccentrics, String rest) {
@@ -222,7 +223,7 @@ class PositionsTest {
   }
 
   private static JsonNode parse(String json) {
-    return StrictJson.read(stream(json), "test");
+    return StrictJson.read(stream(json), "test", node -> node);
   }
 
   private static ByteArrayInputStream stream(String json) {

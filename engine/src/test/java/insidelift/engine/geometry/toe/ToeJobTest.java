@@ -204,7 +204,7 @@ class ToeJobTest {
         "'lefty':'1 out' | toeJob.lefty: unknown key",
       })
   void what_is_unclear_is_refused(String json, String message) {
-    assertThatThrownBy(() -> job(json)).hasMessage(message);
+    assertThatThrownBy(() -> job(json)).hasMessage("toe.json: " + message);
   }
 
   @Test
