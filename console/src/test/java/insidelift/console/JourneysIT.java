@@ -3,6 +3,8 @@ package insidelift.console;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import insidelift.console.Visitor.Point;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -56,7 +58,7 @@ class JourneysIT {
 
   @ParameterizedTest
   @EnumSource
-  void theAdviceIsUnderstoodFromOneScreen(Journey journey) {
+  void theAdviceIsUnderstoodFromOneScreen(Journey journey) throws IOException {
     try (Paddock paddock = Paddock.in(data).start()) {
       Visitor visitor = journey.on(paddock).goOnTo(Point.ANSWER);
       List<String> typed = visitor.seen().stream().filter(l -> l.startsWith(">>> ")).toList();
@@ -65,9 +67,10 @@ class JourneysIT {
               + visitor.seen().stream()
                   .filter(line -> line.matches("\\[\\d+/\\d+] Enter:.*"))
                   .count();
-      System.out.printf(
-          "journey %s: %d lines typed, %d keys, %d page of advice%n",
-          journey, typed.size(), keys(typed.stream()), pages);
+      Files.writeString(
+          Path.of("target", "journey-" + journey + ".txt"),
+          "%d lines typed, %d keys, %d page of advice%n"
+              .formatted(typed.size(), keys(typed.stream()), pages));
       assertThat(pages).isEqualTo(1);
       assertThat(typed).hasSizeLessThanOrEqualTo(journey.lines);
       assertThat(paddock.screen()).anyMatch(line -> line.startsWith(journey.heading));

@@ -46,6 +46,7 @@ class KeysIT {
     try (Paddock paddock = Paddock.in(data).start()) {
       new Visitor(paddock).goOnTo("water");
       paddock.type("2" + Paddock.ENTER + "1" + Paddock.ENTER).waitFor("water: damp");
+      paddock.waitUntil("the next question", p -> p.beforeCursor().matches("[a-z-]+: "));
       paddock.settle();
       assertThat(kept()).contains("\"water\" : \"damp\"");
       assertThat(kept()).doesNotContain("trend", "steering-weight", "turn-in");
