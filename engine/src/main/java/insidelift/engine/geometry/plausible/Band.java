@@ -10,6 +10,9 @@ import java.util.stream.IntStream;
  */
 public record Band(double low, double mid, double high) {
 
+  /** Nothing can be said. */
+  static final Band NONE = new Band(Double.NaN, Double.NaN, Double.NaN);
+
   private static final double LOW = 0.05;
   private static final double MID = 0.5;
   private static final double HIGH = 0.95;

@@ -10,8 +10,9 @@ import java.util.function.ToDoubleFunction;
  * What a change does in one corner over the karts that are plausible. The same kart is taken before
  * and after, so differences are surer than levels.
  *
- * @param rearInnerPercent change of the inside rear's load, percent of what it carries standing,
- *     over the karts whose inside rear still stands
+ * @param rearInnerPercent change of the inside rear's load, percent of what it carries standing;
+ *     {@link Band#NONE} for camber alone, like the next, over the karts whose inside rear still
+ *     stands
  * @param liftOffG change of the lift-off at this steer, g; negative is earlier
  * @param innerLeanDeg change of the inner front's camber to the ground, degrees
  * @param outerLeanDeg the same of the outer front
@@ -46,9 +47,13 @@ public record ChangeBands(
       }
       stands |= standing[i] > 0;
     }
+    // Where the pressure under a leaning tyre has its middle decides whether camber loads a wheel.
+    boolean undecided = camberDeg != 0 && casterDeg == 0;
     return new ChangeBands(
-        band(pairs, stands ? standing : plausible.weights(), in -> PERCENT * in.share()),
-        band(pairs, plausible.weights(), PlausibleKart.In::liftOffG),
+        undecided
+            ? Band.NONE
+            : band(pairs, stands ? standing : plausible.weights(), in -> PERCENT * in.share()),
+        undecided ? Band.NONE : band(pairs, plausible.weights(), PlausibleKart.In::liftOffG),
         band(pairs, plausible.weights(), PlausibleKart.In::innerLeanDeg),
         band(pairs, plausible.weights(), PlausibleKart.In::outerLeanDeg),
         band(pairs, plausible.weights(), PlausibleKart.In::effortNm));
@@ -60,8 +65,12 @@ public record ChangeBands(
   }
 
   public void put(ObjectNode node) {
-    rearInnerPercent.put(node, "rearInnerPercentOfStanding");
-    liftOffG.put(node, "liftOffG");
+    if (rearInnerPercent.isFinite()) {
+      rearInnerPercent.put(node, "rearInnerPercentOfStanding");
+    }
+    if (liftOffG.isFinite()) {
+      liftOffG.put(node, "liftOffG");
+    }
     innerLeanDeg.put(node, "innerLeanDeg");
     outerLeanDeg.put(node, "outerLeanDeg");
     effortNm.put(node, "effortNm");

@@ -47,6 +47,18 @@ class ChangeEffectTest {
                 + " mm disc: reset it.");
   }
 
+  /** It holds on a third of the plausible karts: no mechanical reason (worked elsewhere). */
+  @Test
+  void of_camber_alone_nothing_is_said_about_the_load_on_the_inside_rear() {
+    ChangeEffect effect = ChangeEffect.of(TYPICAL, 1, 0, List.of(Corner.TURN_IN, Corner.WET));
+
+    assertThat(effect.table()).noneMatch(line -> line.startsWith("inside rear"));
+    assertThat(effect.json().findValues("change"))
+        .hasSize(2)
+        .noneMatch(change -> change.has("rearInnerPercentOfStanding") || change.has("liftOffG"))
+        .allMatch(change -> change.has("outerLeanDeg"));
+  }
+
   @Test
   void nothing_changed_is_said_too() {
     assertThat(ChangeEffect.of(TYPICAL, 0, 0, DRY).sentence()).isEqualTo("Nothing is changed.");
