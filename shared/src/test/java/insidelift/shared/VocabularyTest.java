@@ -320,6 +320,6 @@ class VocabularyTest {
         .satisfies(words -> assertThat(words.get(1)).contains("13 to 23 kW"));
     assertThat(vocabulary.question("time-left").orElseThrow().values())
         .extracting(Value::words)
-        .containsExactly("under 20 minutes", "20 to 30 minutes", "more than 30 minutes");
+        .containsExactly("under 20 minutes", "20 to 29 minutes", "30 minutes or more");
   }
 }
