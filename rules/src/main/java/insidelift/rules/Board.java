@@ -2,13 +2,13 @@ package insidelift.rules;
 
 import insidelift.rules.fact.Barred;
 import insidelift.rules.fact.Beside;
+import insidelift.rules.fact.Beside.Lead;
 import insidelift.rules.fact.Choice;
 import insidelift.rules.fact.Claim;
 import insidelift.rules.fact.End;
 import insidelift.rules.fact.Evidence;
 import insidelift.rules.fact.Found;
 import insidelift.rules.fact.Free;
-import insidelift.rules.fact.Lead;
 import insidelift.rules.fact.Part;
 import insidelift.rules.fact.Setting;
 import insidelift.rules.fact.Spoken;

@@ -28,7 +28,7 @@ final class ReviewPage {
     record Settings() implements Wish {}
 
     /** Something new was told. */
-    record Told() implements Wish {}
+    record Understood() implements Wish {}
   }
 
   private final Screen screen;
@@ -68,7 +68,7 @@ final class ReviewPage {
       }
       switch (talk.hear(line, Optional.empty())) {
         case NOTED -> {
-          return new Wish.Told();
+          return new Wish.Understood();
         }
         case NOT_UNDERSTOOD -> screen.say("Type a number from 1 to " + last + ", or press Enter.");
         case ANSWERED -> {

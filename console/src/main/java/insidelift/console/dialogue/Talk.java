@@ -65,10 +65,10 @@ final class Talk {
   /** Reads back what was understood of a sentence, and notes what is confirmed. */
   Outcome told(String line) throws UserLeftException {
     Heard heard = Heard.hear(line);
-    List<Told> told = Told.all(heard, session.situation(), vocabulary);
+    List<Understood> told = Understood.all(heard, session.situation(), vocabulary);
     Text text = new Text(screen.width()).line("").line("Understood:");
     int number = 1;
-    for (Told one : told) {
+    for (Understood one : told) {
       text.item("%3d  ".formatted(number++), one.shown());
     }
     if (told.isEmpty()) {
@@ -87,7 +87,7 @@ final class Talk {
     return told.isEmpty() ? Outcome.ANSWERED : confirmed(told);
   }
 
-  private Outcome confirmed(List<Told> proposed) throws UserLeftException {
+  private Outcome confirmed(List<Understood> proposed) throws UserLeftException {
     String ask =
         proposed.size() == 1
             ? "Press Enter if that is right, or type n: "
@@ -105,7 +105,7 @@ final class Talk {
       List<String> yes = List.of("y", "yes");
       Optional<List<Integer>> numbers = Numbers.of(yes.contains(line) ? "" : line, proposed.size());
       if (numbers.isPresent()) {
-        List<Told> right = new ArrayList<>();
+        List<Understood> right = new ArrayList<>();
         numbers.get().forEach(number -> right.add(proposed.get(number - 1)));
         session.begin(STEP);
         (right.isEmpty() ? proposed : right).forEach(one -> one.note().accept(session));

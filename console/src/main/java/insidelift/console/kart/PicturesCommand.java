@@ -18,6 +18,7 @@ import insidelift.engine.consultation.advice.ChangeNow;
 import insidelift.engine.disk.DataFolder;
 import insidelift.engine.disk.LogbookProblem;
 import insidelift.engine.geometry.RefusedInputException;
+import insidelift.engine.geometry.effect.ChangeCurves;
 import insidelift.engine.geometry.effect.ChangeEffect;
 import insidelift.engine.proof.Proof;
 import insidelift.engine.proof.laps.LapColumns;
@@ -146,9 +147,10 @@ public final class PicturesCommand implements Callable<Integer> {
     ChangeEffect effect =
         ChangeNow.orNone(measured.situation(), advisor.advise(measured.situation()));
     List<TextPicture> pictures = new ArrayList<>();
-    pictures.add(TextPictures.sweep(effect));
-    pictures.add(TextPictures.liftOverBraking(effect));
-    pictures.add(TextPictures.liftOverSteer(effect));
+    ChangeCurves curves = ChangeCurves.of(effect);
+    pictures.add(TextPictures.sweep(effect, curves));
+    pictures.add(TextPictures.liftOverBraking(effect, curves));
+    pictures.add(TextPictures.liftOverSteer(effect, curves));
     if (measured.temperatures().isObject()) {
       pictures.add(
           TextPictures.faces(

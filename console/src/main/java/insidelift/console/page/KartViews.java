@@ -57,7 +57,7 @@ final class KartViews {
             + (moved == 0
                 ? ": the wheel stands as before."
                 : ": the top moves "
-                    + Figures.fixed(Math.abs(moved), 1)
+                    + Figures.fixed(Math.abs(moved), known(Dimension.CAMBER))
                     + " mm "
                     + (moved > 0 ? "outward." : "inward."));
     return sketch.finished("front-view", "Front view", description, WIDTH, WHEEL_HEIGHT);
@@ -103,7 +103,7 @@ final class KartViews {
         "Kingpin axis of the left front wheel seen from the left. Caster "
             + angles(Dimension.CASTER)
             + ". The axis meets the ground ahead of the middle of the tyre by "
-            + Figures.change(before.trailMm(), after.trailMm(), 1, " mm")
+            + Figures.change(before.trailMm(), after.trailMm(), known(Dimension.CASTER), " mm")
             + ", the trail.";
     return sketch.finished("side-view", "Side view", description, WIDTH, WHEEL_HEIGHT);
   }
@@ -115,6 +115,11 @@ final class KartViews {
     double hub = GROUND - radius;
     sketch.line(look, centre - radius * slope, GROUND, centre + reach * slope, hub - reach);
     sketch.dot(look + " filled", centre - radius * slope, GROUND);
+  }
+
+  /** How many decimals of a millimetre are known: none of a kart that nobody measured. */
+  private int known(Dimension angle) {
+    return before.isTypical(angle) || before.isTypical(Dimension.WHEEL_RADIUS) ? 0 : 1;
   }
 
   /** What the dashes mean, and a bar of so many millimetres. */

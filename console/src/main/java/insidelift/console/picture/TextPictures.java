@@ -30,8 +30,7 @@ public final class TextPictures {
   private TextPictures() {}
 
   /** Lean of both front wheels to the ground as the kart steers. */
-  public static TextPicture sweep(ChangeEffect effect) {
-    ChangeCurves curves = ChangeCurves.of(effect);
+  public static TextPicture sweep(ChangeEffect effect, ChangeCurves curves) {
     List<Lean> leans = curves.leans();
     double most = Math.ceil(leans.stream().flatMapToDouble(TextPictures::all).max().orElse(1));
     double least = Math.floor(leans.stream().flatMapToDouble(TextPictures::all).min().orElse(-1));
@@ -78,8 +77,7 @@ public final class TextPictures {
   }
 
   /** Where the inside rear lifts, the harder the kart brakes. */
-  public static TextPicture liftOverBraking(ChangeEffect effect) {
-    ChangeCurves curves = ChangeCurves.of(effect);
+  public static TextPicture liftOverBraking(ChangeEffect effect, ChangeCurves curves) {
     return lifts(
         "Braking and the inside rear, at "
             + Figures.fixed(curves.corner().steerDeg(), 0)
@@ -93,8 +91,7 @@ public final class TextPictures {
   }
 
   /** Where the inside rear lifts, the further the kart is steered. */
-  public static TextPicture liftOverSteer(ChangeEffect effect) {
-    ChangeCurves curves = ChangeCurves.of(effect);
+  public static TextPicture liftOverSteer(ChangeEffect effect, ChangeCurves curves) {
     return lifts(
         "Steer and the inside rear, slowing by "
             + Figures.fixed(-curves.corner().longitudinalG(), 1)
@@ -120,7 +117,9 @@ public final class TextPictures {
     for (int i = 0; i < lifts.size(); i += every) {
       Lift lift = lifts.get(i);
       Strip strip = new Strip(SWEEP, 0, MOST_G);
-      strip.mark(lift.before().low(), '[').mark(Math.min(MOST_G, lift.before().high()), ']');
+      strip
+          .mark(Math.min(MOST_G, lift.before().low()), '[')
+          .mark(Math.min(MOST_G, lift.before().high()), ']');
       if (changed) {
         strip.mark(Math.min(MOST_G, lift.before().mid()), BEFORE);
       }

@@ -1,5 +1,2 @@
-/**
- * All text that is shown: the answer on one screen, its sections, sheets, notes; one wrapper for
- * all.
- */
+/** What is shown as text: the answer on one screen, its sections, sheets, notes, help. */
 package insidelift.console.report;

@@ -3,6 +3,7 @@ package insidelift.console.picture;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import insidelift.engine.geometry.effect.ChangeCurves;
 import insidelift.engine.geometry.effect.ChangeEffect;
 import insidelift.engine.geometry.kart.Corner;
 import insidelift.engine.geometry.kart.CornerState;
@@ -27,10 +28,10 @@ class TextPicturesTest {
 
   private static List<TextPicture> all() {
     return List.of(
-        TextPictures.sweep(CHANGE),
-        TextPictures.sweep(NONE),
-        TextPictures.liftOverBraking(CHANGE),
-        TextPictures.liftOverSteer(NONE),
+        TextPictures.sweep(CHANGE, ChangeCurves.of(CHANGE)),
+        TextPictures.sweep(NONE, ChangeCurves.of(NONE)),
+        TextPictures.liftOverBraking(CHANGE, ChangeCurves.of(CHANGE)),
+        TextPictures.liftOverSteer(NONE, ChangeCurves.of(NONE)),
         TextPictures.faces(LEFT, RIGHT, KnownUnit.CELSIUS),
         TextPictures.laps(
             Proof.of(
@@ -54,7 +55,7 @@ class TextPicturesTest {
 
   @Test
   void the_sweep_puts_each_wheel_where_its_lean_is() {
-    TextPicture sweep = TextPictures.sweep(CHANGE);
+    TextPicture sweep = TextPictures.sweep(CHANGE, ChangeCurves.of(CHANGE));
     String scale = sweep.lines().get(0);
     double least = Double.parseDouble(scale.substring(9, scale.indexOf('°', 9)).strip());
     String most = scale.stripTrailing();
@@ -81,15 +82,16 @@ class TextPicturesTest {
 
   @Test
   void a_kart_that_stays_as_it_is_is_drawn_once() {
-    assertThat(String.join("\n", TextPictures.sweep(NONE).lines()))
+    assertThat(String.join("\n", TextPictures.sweep(NONE, ChangeCurves.of(NONE)).lines()))
         .doesNotContain("small letters")
         .doesNotContain("o |");
-    assertThat(TextPictures.liftOverSteer(NONE).lines()).noneMatch(l -> l.contains(":"));
+    assertThat(TextPictures.liftOverSteer(NONE, ChangeCurves.of(NONE)).lines())
+        .noneMatch(l -> l.contains(":"));
   }
 
   @Test
   void the_lift_off_stands_between_its_bounds_and_moves_with_the_change() {
-    TextPicture braking = TextPictures.liftOverBraking(CHANGE);
+    TextPicture braking = TextPictures.liftOverBraking(CHANGE, ChangeCurves.of(CHANGE));
 
     assertThat(braking.lines().subList(1, 11))
         .allSatisfy(line -> assertThat(line).matches(" +0\\.\\d \\|[^#*]*\\[.*[#*].*\\].*\\|"));
@@ -97,7 +99,8 @@ class TextPicturesTest {
         .matches(
             "With 0\\.0 g of braking the inside rear lifts at 1\\.\\d g .*, with 0\\.9 g of braking at"
                 + " 0\\.\\d g .*\\.");
-    assertThat(TextPictures.liftOverSteer(CHANGE).lines().get(7)).startsWith("     30 |");
+    assertThat(TextPictures.liftOverSteer(CHANGE, ChangeCurves.of(CHANGE)).lines().get(7))
+        .startsWith("     30 |");
   }
 
   @Test

@@ -1,6 +1,8 @@
 package insidelift.engine.speech;
 
 import insidelift.engine.speech.Figures.Measured;
+import insidelift.shared.Degrees;
+import insidelift.shared.situation.Sides;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,9 +56,6 @@ final class Angles {
           ".*\\b(?:add\\w*|took|take|taken|removed?|more|less|gave|give|put|chang\\w*|went|go|mov\\w*"
               + "|from|increas\\w*|decreas\\w*|reduc\\w*|try|tried|another|extra|plus|dial\\w*|by)\\b.*");
 
-  /** Degrees that camber or caster may differ from side to side. */
-  private static final double ALIKE = 0.25;
-
   private Angles() {}
 
   static Optional<Measured> at(String ahead, String back) {
@@ -102,9 +101,10 @@ final class Angles {
         : Optional.empty();
   }
 
-  /** Both sides are alike within a quarter of a degree; their caster is not told with it. */
+  /** Where both sides are alike, their caster is not told with it. */
   private static Map<String, String> readings(double left, double right) {
-    return Math.abs(left - right) > ALIKE ? Map.of("readings", "differ") : Map.of();
+    boolean alike = new Sides(Degrees.of(left), Degrees.of(right)).equal();
+    return alike ? Map.of() : Map.of("readings", "differ");
   }
 
   private static Measured angle(

@@ -1,5 +1,6 @@
 package insidelift.engine.speech;
 
+import insidelift.engine.units.KnownUnit;
 import insidelift.shared.Vocabulary;
 import java.util.List;
 import java.util.Map;
@@ -13,9 +14,6 @@ import java.util.regex.Pattern;
  * in years, camber and caster in degrees, three temperatures across a tread.
  */
 final class Figures {
-
-  /** One mechanical horsepower in kW (SI brochure: 550 ft lbf/s). */
-  static final double KW_PER_HP = 0.745_699_87;
 
   static final String MINUTES = "minutes";
   static final String POWER = "power-kw";
@@ -130,7 +128,7 @@ final class Figures {
     String ahead = text(tokens, start, Math.min(tokens.size(), start + AHEAD));
     String back = text(tokens, Math.max(0, start - BACK), start);
     String clause = afterMark(back);
-    Optional<Measured> temps = Tread.at(tokens, start, back);
+    Optional<Measured> temps = TreadFigures.at(tokens, start, back);
     if (temps.isPresent()) {
       return temps;
     }
@@ -215,7 +213,7 @@ final class Figures {
     if (!hp.lookingAt()) {
       return Optional.empty();
     }
-    double kw = number(hp.group(1)) * (hp.group(2).startsWith("k") ? 1 : KW_PER_HP);
+    double kw = unit(hp.group(2)).to(KnownUnit.KILOWATT, number(hp.group(1)));
     boolean told =
         kw >= 1
             && kw <= 60
@@ -227,6 +225,14 @@ final class Figures {
                 ? measured(POWER, List.of(kw), Map.of("power", band("power", kw)), hp.group())
                 : Piece.of(Set.of(NUMBER), hp.group()),
             length(hp)));
+  }
+
+  private static KnownUnit unit(String word) {
+    return word.startsWith("k")
+        ? KnownUnit.KILOWATT
+        : word.equals("pk")
+            ? KnownUnit.METRIC_HORSEPOWER
+            : KnownUnit.spelt(word).orElse(KnownUnit.HORSEPOWER);
   }
 
   private static Optional<Measured> age(String ahead, String back) {

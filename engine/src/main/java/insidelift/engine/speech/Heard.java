@@ -9,7 +9,7 @@ import java.util.Map;
  * @param proposed the answers it gives
  * @param numbers what it measures, by name: {@code minutes}, {@code power-kw}, {@code age} (years),
  *     {@code camber}, {@code camber-left}, {@code camber-right}, {@code caster} (degrees), {@code
- *     front-temps} (three, outer edge first)
+ *     front-temps} (three, in the order in which they were said)
  * @param leftOut parts nothing is concluded from, with the reason
  * @param asks what it leaves open: questions' ids, or {@code phase} for the part of the corner
  * @param tells whether it tells of the kart, the driver or the track at all, counted or not

@@ -98,7 +98,7 @@ final class Hearing {
     }
     wasPast = clauses.stream().anyMatch(clause -> clause.isOfThePast() && !clause.isPresent());
     last = new Before(proposed.size(), new TreeMap<>(numbers), new LinkedHashSet<>(this.asks));
-    Corner corner = new Corner(link.equals("but") || pointsBack(pieces) ? phase : null);
+    PhaseWords corner = new PhaseWords(link.equals("but") || pointsBack(pieces) ? phase : null);
     for (int at = 0; at < clauses.size(); at++) {
       listen(clauses.get(at), aside.get(at), corner);
     }
@@ -218,7 +218,7 @@ final class Hearing {
         : List.of("and", "then", "join").stream().filter(piece::is).findFirst().orElse(null);
   }
 
-  private void listen(Clause clause, String excuse, Corner corner) {
+  private void listen(Clause clause, String excuse, PhaseWords corner) {
     boolean says = clause.says() || clause.hasPhases();
     tells |= says || clause.subject.isPresent();
     if (!excuse.isEmpty()) {

@@ -12,6 +12,9 @@ import java.util.Comparator;
  */
 public record Beside(String lever, String direction, int gain, int minutes) {
 
+  /** Another lever that comes first, and which way: before a move of the front end, or alone. */
+  public record Lead(String lever, String direction) {}
+
   /** What gains most first; of equals, in the order of their names. */
   public static final Comparator<Beside> BY_GAIN =
       Comparator.comparing((Beside one) -> -one.gain())

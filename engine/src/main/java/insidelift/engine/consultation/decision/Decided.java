@@ -2,7 +2,7 @@ package insidelift.engine.consultation.decision;
 
 import insidelift.rules.Reasoned;
 import insidelift.rules.fact.Beside;
-import insidelift.rules.fact.Lead;
+import insidelift.rules.fact.Beside.Lead;
 import insidelift.shared.Lever;
 import insidelift.shared.Status;
 import insidelift.shared.situation.Situation;

@@ -3,7 +3,7 @@ package insidelift.engine.geometry.effect;
 import insidelift.engine.geometry.Printed;
 import insidelift.engine.geometry.kart.Dimension;
 import insidelift.engine.geometry.kart.KartGeometry;
-import insidelift.engine.geometry.plausible.Told;
+import insidelift.engine.geometry.plausible.BandWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -83,7 +83,7 @@ public record ChangeDrawing(KartGeometry before, KartGeometry after) {
           "camber "
               + moved(Dimension.CAMBER)
               + ", so the top of each front wheel moves about "
-              + Printed.fixed(Math.abs(moved), Told.decimals(moved))
+              + Printed.fixed(Math.abs(moved), BandWords.decimals(moved))
               + " mm "
               + (moved > 0 ? "outboard" : "inboard"));
     }
@@ -93,7 +93,7 @@ public record ChangeDrawing(KartGeometry before, KartGeometry after) {
           "caster "
               + moved(Dimension.CASTER)
               + ", so the kingpin axis meets the ground about "
-              + Printed.fixed(Math.abs(longer), Told.decimals(longer))
+              + Printed.fixed(Math.abs(longer), BandWords.decimals(longer))
               + " mm further "
               + (longer > 0 ? "ahead of" : "back to")
               + " the tyre");

@@ -3,8 +3,8 @@ package insidelift.engine.geometry.effect;
 import insidelift.engine.geometry.Printed;
 import insidelift.engine.geometry.kart.Corner;
 import insidelift.engine.geometry.plausible.Band;
+import insidelift.engine.geometry.plausible.BandWords;
 import insidelift.engine.geometry.plausible.ChangeBands;
-import insidelift.engine.geometry.plausible.Told;
 import insidelift.shared.Degrees;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,7 +49,7 @@ final class ChangeEffectText {
       List<String> lines, ChangeEffect effect, String label, Function<ChangeBands, Band> quantity) {
     List<String> cells =
         effect.corners().stream()
-            .map(change -> Told.difference(quantity.apply(change.bands())))
+            .map(change -> BandWords.difference(quantity.apply(change.bands())))
             .toList();
     if (!cells.stream().allMatch(String::isEmpty)) {
       StringBuilder line = new StringBuilder(Printed.left(label, LABEL));
@@ -129,25 +129,25 @@ final class ChangeEffectText {
     Band percent = change.bands().rearInnerPercent();
     Band lift = change.bands().liftOffG();
     String load =
-        Told.difference(percent).isEmpty()
+        BandWords.difference(percent).isEmpty()
             ? "the inside rear carries as much as before"
             : "the inside rear gets "
                 + (percent.mid() < 0 ? "lighter by " : "heavier by ")
                 + size(
                     percent,
                     (one(percent) ? " hundredth" : " hundredths") + " of what it carries standing");
-    return change.corner().name().equals(Corner.WET.name()) || Told.difference(lift).isEmpty()
+    return change.corner().name().equals(Corner.WET.name()) || BandWords.difference(lift).isEmpty()
         ? load
         : load + " and lifts " + size(lift, lift.mid() < 0 ? " g earlier" : " g later");
   }
 
   private static boolean one(Band band) {
-    return Printed.fixed(Math.abs(band.mid()), Told.decimals(band.mid())).equals("1");
+    return Printed.fixed(Math.abs(band.mid()), BandWords.decimals(band.mid())).equals("1");
   }
 
   /** One digit of the size, and its band. */
   private static String size(Band band, String unit) {
-    int decimals = Told.decimals(band.mid());
+    int decimals = BandWords.decimals(band.mid());
     int sign = band.mid() < 0 ? -1 : 1;
     double least = sign < 0 ? -band.high() : band.low();
     double most = sign < 0 ? -band.low() : band.high();
@@ -162,7 +162,7 @@ final class ChangeEffectText {
 
   private static String longer(double mm) {
     return "gets about "
-        + Printed.fixed(Math.abs(mm), Told.decimals(mm))
+        + Printed.fixed(Math.abs(mm), BandWords.decimals(mm))
         + " mm "
         + (mm >= 0 ? "longer" : "shorter");
   }

@@ -5,8 +5,8 @@ import insidelift.engine.geometry.kart.Dimension;
 import insidelift.engine.geometry.kart.KartGeometry;
 import insidelift.engine.geometry.kart.SteeredWheels;
 import insidelift.engine.geometry.plausible.Band;
+import insidelift.engine.geometry.plausible.BandWords;
 import insidelift.engine.geometry.plausible.CornerBands;
-import insidelift.engine.geometry.plausible.Told;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -40,7 +40,7 @@ final class PredictionText {
     lines.addAll(
         Printed.wrapped(
             "Tips over "
-                + Told.lift(tips)
+                + BandWords.lift(tips)
                 + ". Each first number is the middle of the karts that fit what is known, the"
                 + " others hold nine of ten of them (provisional).",
             "  "));

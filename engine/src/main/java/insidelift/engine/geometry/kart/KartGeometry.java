@@ -4,9 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import insidelift.engine.geometry.Fields;
 import insidelift.engine.geometry.Range;
 import insidelift.engine.geometry.RefusedInputException;
-import insidelift.engine.geometry.StrictJson;
-import java.io.InputStream;
-import java.nio.file.Path;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
@@ -82,33 +79,6 @@ public record KartGeometry(Map<Dimension, Double> given, Map<Dimension, Double> 
   /** The kart with nothing given: the typical one throughout. */
   public static KartGeometry typical() {
     return new KartGeometry(Map.of());
-  }
-
-  /**
-   * Reads a kart file, {@code {"schema":1,"geometry":{…}}}; measures left out are typical.
-   *
-   * @throws RefusedInputException if the file is missing, is not strict JSON of that shape, has a
-   *     key that is unknown or written twice, or a measure outside its range
-   */
-  public static KartGeometry read(Path file) {
-    return StrictJson.read(file, KartGeometry::fromFile);
-  }
-
-  /**
-   * Reads a kart file from a stream, which stays open.
-   *
-   * @param name what to call the stream in a message
-   * @throws RefusedInputException as for a file
-   */
-  public static KartGeometry read(InputStream in, String name) {
-    return StrictJson.read(in, name, KartGeometry::fromFile);
-  }
-
-  private static KartGeometry fromFile(JsonNode root) {
-    Fields fields = Fields.ofFile(root);
-    Fields geometry = fields.object(PLACE);
-    fields.refuseOthers();
-    return from(geometry);
   }
 
   /**

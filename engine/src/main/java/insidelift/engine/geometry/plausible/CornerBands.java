@@ -62,11 +62,11 @@ public record CornerBands(
   /** The corner in a few indented lines, no finer than its bands allow. */
   public List<String> lines() {
     return List.of(
-        Told.corner(corner),
-        "  inside rear  " + Told.insideRear(this),
-        "  in the air   " + Told.ofTen(inTheAir),
-        "  lifts        " + Told.lift(liftOffG) + Told.least(leastLiftG),
-        "  outer front  leans " + Told.lean(outerLeanDeg, -1),
-        "  inner front  leans " + Told.lean(innerLeanDeg, 1));
+        BandWords.corner(corner),
+        "  inside rear  " + BandWords.insideRear(this),
+        "  in the air   " + BandWords.ofTen(inTheAir),
+        "  lifts        " + BandWords.lift(liftOffG) + BandWords.least(leastLiftG),
+        "  outer front  leans " + BandWords.lean(outerLeanDeg, -1),
+        "  inner front  leans " + BandWords.lean(innerLeanDeg, 1));
   }
 }

@@ -23,7 +23,7 @@ import java.util.Map;
  *     turn-in now and with it, g
  */
 public record FittedKart(
-    PlausibleKarts karts, List<String> surprises, Map<Reading.Step, Double> gains) {
+    PlausibleKarts karts, List<String> surprises, Map<Measurement.Step, Double> gains) {
 
   /** So many karts that at least {@link #LEAST_ALIKE} stay likely after four readings. */
   static final int TRIED = 8192;
@@ -43,7 +43,7 @@ public record FittedKart(
   private static final double WORTH_SAYING_G = 0.01;
 
   /** The kart fitted to readings; without any, as plausible as before. */
-  public static FittedKart of(KartGeometry kart, List<Reading> readings) {
+  public static FittedKart of(KartGeometry kart, List<Measurement> readings) {
     PlausibleKarts prior =
         PlausibleKarts.of(kart, readings.isEmpty() ? PlausibleKarts.USUAL : TRIED);
     if (readings.isEmpty()) {
@@ -55,7 +55,7 @@ public record FittedKart(
     return new FittedKart(kept(fitted), surprises(readings, off), gains(fitted, readings));
   }
 
-  private static double[][] off(PlausibleKarts karts, List<Reading> readings) {
+  private static double[][] off(PlausibleKarts karts, List<Measurement> readings) {
     return readings.stream()
         .map(reading -> karts.karts().stream().mapToDouble(reading::off).toArray())
         .toArray(double[][]::new);
@@ -103,7 +103,7 @@ public record FittedKart(
     return new PlausibleKarts(kept);
   }
 
-  private static List<String> surprises(List<Reading> readings, double[][] off) {
+  private static List<String> surprises(List<Measurement> readings, double[][] off) {
     List<String> surprises = new ArrayList<>();
     for (int r = 0; r < readings.size(); r++) {
       if (nearest(off, r, r) > CONTRADICTS) {
@@ -138,28 +138,29 @@ public record FittedKart(
   }
 
   /** What each further step would bring, if it showed what the likeliest kart shows. */
-  private static Map<Reading.Step, Double> gains(PlausibleKarts fitted, List<Reading> readings) {
+  private static Map<Measurement.Step, Double> gains(
+      PlausibleKarts fitted, List<Measurement> readings) {
     double[] weights = fitted.weights();
     int likeliest = 0;
     for (int i = 1; i < weights.length; i++) {
       likeliest = weights[i] > weights[likeliest] ? i : likeliest;
     }
     PlausibleKart kart = fitted.karts().get(likeliest);
-    Map<Reading.Step, Double> gains = new EnumMap<>(Reading.Step.class);
-    for (Reading further :
+    Map<Measurement.Step, Double> gains = new EnumMap<>(Measurement.Step.class);
+    for (Measurement further :
         List.of(
-            Reading.board(20, 0),
-            Reading.steered(15, 0),
-            Reading.raised(250, 0),
-            Reading.liftOff(12, 0, -0.6))) {
+            Measurement.board(20, 0),
+            Measurement.steered(15, 0),
+            Measurement.raised(250, 0),
+            Measurement.liftOff(12, 0, -0.6))) {
       if (readings.stream().noneMatch(taken -> taken.step() == further.step())) {
-        Reading as =
-            new Reading(
+        Measurement as =
+            new Measurement(
                 further.step(),
                 further.shown().applyAsDouble(kart),
                 further.error(),
                 further.shown());
-        List<Reading> all = new ArrayList<>(readings);
+        List<Measurement> all = new ArrayList<>(readings);
         all.add(as);
         gains.put(
             further.step(),

@@ -31,7 +31,7 @@ import java.util.Map;
  * @param kart the measures, with mass and front share from the scales where not given
  * @param readings what was read
  */
-public record MeasuredKart(KartGeometry kart, List<Reading> readings) {
+public record MeasuredKart(KartGeometry kart, List<Measurement> readings) {
 
   private static final String PROVISIONAL = " (provisional)";
   private static final double USUAL_STEER_DEG = 12;
@@ -60,7 +60,7 @@ public record MeasuredKart(KartGeometry kart, List<Reading> readings) {
   private static MeasuredKart from(JsonNode root) {
     Fields file = Fields.ofFile(root);
     KartGeometry kart = KartGeometry.from(file.required("geometry"));
-    List<Reading> readings = new ArrayList<>();
+    List<Measurement> readings = new ArrayList<>();
     if (file.has("measured")) {
       Fields measured = file.object("measured");
       Scales scales = Scales.of(measured);
@@ -75,11 +75,11 @@ public record MeasuredKart(KartGeometry kart, List<Reading> readings) {
     return new MeasuredKart(kart, List.copyOf(readings));
   }
 
-  private static void onTheStand(Fields measured, Scales scales, List<Reading> readings) {
+  private static void onTheStand(Fields measured, Scales scales, List<Measurement> readings) {
     if (measured.has("board")) {
       Fields board = measured.object("board");
       readings.add(
-          Reading.board(
+          Measurement.board(
               board.number("heightMm", 5, 40, "mm" + PROVISIONAL),
               scales.leftRearN(measured, board)));
       board.refuseOthers();
@@ -87,7 +87,7 @@ public record MeasuredKart(KartGeometry kart, List<Reading> readings) {
     if (measured.has("steered")) {
       Fields steered = measured.object("steered");
       readings.add(
-          Reading.steered(
+          Measurement.steered(
               steered.number("steerDeg", 5, 30, "° to the left" + PROVISIONAL),
               scales.leftRearN(measured, steered)));
       steered.refuseOthers();
@@ -95,16 +95,16 @@ public record MeasuredKart(KartGeometry kart, List<Reading> readings) {
     if (measured.has("raised")) {
       Fields raised = measured.object("raised");
       readings.add(
-          Reading.raised(
+          Measurement.raised(
               raised.number("heightMm", 100, 400, "mm" + PROVISIONAL),
               scales.frontN(measured, raised)));
       raised.refuseOthers();
     }
   }
 
-  private static Reading liftOff(Fields seen) {
-    Reading reading =
-        Reading.liftOff(
+  private static Measurement liftOff(Fields seen) {
+    Measurement reading =
+        Measurement.liftOff(
             seen.has("steerDeg")
                 ? seen.number("steerDeg", 0, SteeredWheels.MOST_STEER_DEG, "°")
                 : USUAL_STEER_DEG,

@@ -34,6 +34,9 @@ final class Seal {
 
   /** Names the last line. What is on the disk already is not put at risk for the seal's sake. */
   static void write(Path folder, int last, String at) {
+    if (read(folder) == last) {
+      return;
+    }
     try {
       OwnFiles.replace(folder.resolve(FILE), LineFormat.seal(last, at));
     } catch (IOException e) {

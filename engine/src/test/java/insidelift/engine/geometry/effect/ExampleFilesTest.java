@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import insidelift.engine.geometry.gauge.Gauge;
 import insidelift.engine.geometry.gauge.GaugeReading;
 import insidelift.engine.geometry.kart.KartGeometry;
+import insidelift.engine.geometry.plausible.MeasuredKart;
 import insidelift.engine.geometry.positions.Positions;
 import java.io.IOException;
 import java.io.InputStream;
@@ -20,7 +21,8 @@ class ExampleFilesTest {
   @ParameterizedTest
   @ValueSource(strings = {"heron-senior", "moth-cadet", "only-typical"})
   void every_kart_is_predicted_and_lifts_its_inside_rear_before_it_tips(String kart) {
-    KartGeometry geometry = open(kart + ".kart.json", KartGeometry::read);
+    KartGeometry geometry =
+        open(kart + ".kart.json", (in, name) -> MeasuredKart.read(in, name).kart());
 
     Prediction prediction = Prediction.of(geometry, List.of(), List.of(0.4), -0.2);
 

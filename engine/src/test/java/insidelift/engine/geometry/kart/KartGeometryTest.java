@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import insidelift.engine.geometry.Karts;
 import insidelift.engine.geometry.RefusedInputException;
+import insidelift.engine.geometry.plausible.MeasuredKart;
 import java.io.ByteArrayInputStream;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -109,7 +110,7 @@ class KartGeometryTest {
 
   @Test
   void a_missing_file_is_refused() {
-    assertThatThrownBy(() -> KartGeometry.read(Path.of("nowhere", "kart.json")))
+    assertThatThrownBy(() -> MeasuredKart.read(Path.of("nowhere", "kart.json")))
         .isInstanceOf(RefusedInputException.class)
         .hasMessage(Path.of("nowhere", "kart.json") + ": no such file");
   }
@@ -199,6 +200,6 @@ class KartGeometryTest {
   }
 
   private static KartGeometry read(String json) {
-    return KartGeometry.read(new ByteArrayInputStream(json.getBytes(UTF_8)), "kart.json");
+    return MeasuredKart.read(new ByteArrayInputStream(json.getBytes(UTF_8)), "kart.json").kart();
   }
 }

@@ -48,7 +48,7 @@ class FittedKartTest {
         taped.put(dimension, hidden.kart().value(dimension));
       }
       KartGeometry known = new KartGeometry(taped);
-      List<Reading> readings = readings(hidden, random);
+      List<Measurement> readings = readings(hidden, random);
 
       PlausibleKarts fitted = FittedKart.of(known, readings).karts();
 
@@ -79,15 +79,15 @@ class FittedKartTest {
     return new PlausibleKart(new KartGeometry(drawn), steerOff, 0, 0, 0.5, 0.3);
   }
 
-  private static List<Reading> readings(PlausibleKart hidden, Random random) {
-    List<Reading> read = new ArrayList<>();
-    double board = Reading.board(20, 0).shown().applyAsDouble(hidden);
-    read.add(Reading.board(20, board + 10 * random.nextGaussian()));
+  private static List<Measurement> readings(PlausibleKart hidden, Random random) {
+    List<Measurement> read = new ArrayList<>();
+    double board = Measurement.board(20, 0).shown().applyAsDouble(hidden);
+    read.add(Measurement.board(20, board + 10 * random.nextGaussian()));
     double marked = 15 + random.nextGaussian();
-    double steered = Reading.steered(marked, 0).shown().applyAsDouble(hidden);
-    read.add(Reading.steered(15, Math.max(1, steered + 10 * random.nextGaussian())));
-    double lifts = Reading.liftOff(12, 0, -0.6).shown().applyAsDouble(hidden);
-    read.add(Reading.liftOff(12, lifts + 0.1 * random.nextGaussian(), -0.6));
+    double steered = Measurement.steered(marked, 0).shown().applyAsDouble(hidden);
+    read.add(Measurement.steered(15, Math.max(1, steered + 10 * random.nextGaussian())));
+    double lifts = Measurement.liftOff(12, 0, -0.6).shown().applyAsDouble(hidden);
+    read.add(Measurement.liftOff(12, lifts + 0.1 * random.nextGaussian(), -0.6));
     return read;
   }
 
@@ -152,7 +152,8 @@ class FittedKartTest {
   void two_readings_that_no_kart_shows_together_are_named() {
     FittedKart fitted =
         FittedKart.of(
-            KartGeometry.typical(), List.of(Reading.board(20, 75), Reading.steered(15, 210)));
+            KartGeometry.typical(),
+            List.of(Measurement.board(20, 75), Measurement.steered(15, 210)));
 
     assertThat(fitted.surprises())
         .containsExactly(

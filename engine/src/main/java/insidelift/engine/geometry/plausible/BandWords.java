@@ -8,7 +8,7 @@ import insidelift.engine.geometry.kart.Corner;
  * accelerations to 0.1 g, leans to whole degrees; newtons and half degrees only of a kart measured
  * well enough.
  */
-public final class Told {
+public final class BandWords {
 
   /** With half a band no wider, newtons to the ten say something; provisional. */
   private static final double NEWTONS_FROM_N = 30;
@@ -18,7 +18,7 @@ public final class Told {
 
   private static final double NEARLY_NOTHING = 0.1;
 
-  private Told() {}
+  private BandWords() {}
 
   static String corner(Corner corner) {
     String name = corner.name().isEmpty() ? "left turn" : corner.name();

@@ -12,7 +12,7 @@ import java.util.Set;
  * Brings together what the kart does and in which part of the corner, over the clauses of one
  * stretch: "on entry and mid it pushes", "turns in well, then washes out".
  */
-final class Corner {
+final class PhaseWords {
 
   private static final String GOOD = "good";
 
@@ -33,7 +33,7 @@ final class Corner {
   private String lastPhase;
 
   /** A stretch after "but" goes on from the part of the corner that was spoken of last. */
-  Corner(String phaseBefore) {
+  PhaseWords(String phaseBefore) {
     lastPhase = phaseBefore;
   }
 

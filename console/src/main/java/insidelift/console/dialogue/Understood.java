@@ -21,9 +21,12 @@ import java.util.function.Consumer;
  * @param shown how it is read back
  * @param note what notes it
  */
-record Told(String shown, Consumer<Session> note) {
+record Understood(String shown, Consumer<Session> note) {
 
-  /** A caster further than this from zero is absolute: no kart is set so far from its neutral. */
+  /**
+   * A caster further than this from zero, in degrees, is taken as absolute: no kart is set so far
+   * from its neutral. Ours, provisional; it is read back before it counts.
+   */
   private static final double RELATIVE = 5;
 
   /** Which number of a sentence is a number for which question. */
@@ -31,8 +34,8 @@ record Told(String shown, Consumer<Session> note) {
       Map.of("time-left", "minutes", "power", "power-kw");
 
   /** All that is new, in the order in which it was said. */
-  static List<Told> all(Heard heard, Situation known, Vocabulary vocabulary) {
-    List<Told> told = new ArrayList<>();
+  static List<Understood> all(Heard heard, Situation known, Vocabulary vocabulary) {
+    List<Understood> told = new ArrayList<>();
     for (Proposal one : heard.proposed()) {
       Optional<String> before = known.answer(one.question());
       if (!before.equals(Optional.of(one.value()))) {
@@ -46,7 +49,7 @@ record Told(String shown, Consumer<Session> note) {
     return told;
   }
 
-  private static Told answer(
+  private static Understood answer(
       Proposal one,
       Map<String, List<Double>> numbers,
       Vocabulary vocabulary,
@@ -62,7 +65,7 @@ record Told(String shown, Consumer<Session> note) {
                 one.words(),
                 until);
     List<Double> number = numbers.get(NUMBERS.getOrDefault(one.question(), ""));
-    return new Told(
+    return new Understood(
         shown,
         number == null || !inside(question, number.get(0))
             ? session -> session.note(one.question(), one.value())
@@ -73,7 +76,7 @@ record Told(String shown, Consumer<Session> note) {
     return number >= question.number().min() && number <= question.number().max();
   }
 
-  private static Optional<Told> camber(Map<String, List<Double>> numbers) {
+  private static Optional<Understood> camber(Map<String, List<Double>> numbers) {
     List<Double> both = numbers.get("camber");
     List<Double> left = numbers.getOrDefault("camber-left", both);
     List<Double> right = numbers.getOrDefault("camber-right", both);
@@ -82,7 +85,7 @@ record Told(String shown, Consumer<Session> note) {
     }
     Sides sides = new Sides(Degrees.of(left.get(0)), Degrees.of(right.get(0)));
     return Optional.of(
-        new Told(
+        new Understood(
             "camber now: left %s, right %s degrees"
                 .formatted(sides.left().signed(), sides.right().signed()),
             session -> {
@@ -91,10 +94,10 @@ record Told(String shown, Consumer<Session> note) {
             }));
   }
 
-  private static Told caster(double degrees) {
+  private static Understood caster(double degrees) {
     Sides sides = Sides.both(Degrees.of(degrees));
     boolean absolute = Math.abs(degrees) > RELATIVE;
-    return new Told(
+    return new Understood(
         "caster now, both sides: %s degrees %s"
             .formatted(sides.left().signed(), absolute ? "from upright" : "from your own neutral"),
         session -> {

@@ -12,7 +12,8 @@ import java.util.function.ToDoubleFunction;
  * @param error how far it may be off, one standard deviation, in the same unit
  * @param shown what a kart shows
  */
-public record Reading(Step step, double seen, double error, ToDoubleFunction<PlausibleKart> shown) {
+public record Measurement(
+    Step step, double seen, double error, ToDoubleFunction<PlausibleKart> shown) {
 
   /** Scales stick by about 7 N a reading (provisional); a change is the difference of two. */
   static final double TWO_READINGS_N = 10;
@@ -52,8 +53,8 @@ public record Reading(Step step, double seen, double error, ToDoubleFunction<Pla
   }
 
   /** By how much the left rear got lighter, N, with a board of so many mm under the left front. */
-  static Reading board(double boardMm, double lighterN) {
-    return new Reading(
+  static Measurement board(double boardMm, double lighterN) {
+    return new Measurement(
         Step.BOARD,
         lighterN,
         TWO_READINGS_N,
@@ -61,8 +62,8 @@ public record Reading(Step step, double seen, double error, ToDoubleFunction<Pla
   }
 
   /** By how much the left rear got lighter, N, steered to the left by so many degrees. */
-  static Reading steered(double steerDeg, double lighterN) {
-    return new Reading(
+  static Measurement steered(double steerDeg, double lighterN) {
+    return new Measurement(
         Step.STEERED,
         lighterN,
         Math.hypot(TWO_READINGS_N, lighterN * MARK_DEG / steerDeg),
@@ -73,8 +74,8 @@ public record Reading(Step step, double seen, double error, ToDoubleFunction<Pla
    * By how much the front got heavier, N, with the rear axle raised by so many mm: W · (h − r) ·
    * tan(angle) / L (statics).
    */
-  static Reading raised(double raisedMm, double heavierN) {
-    return new Reading(Step.RAISED, heavierN, TWO_READINGS_N, kart -> raisedN(kart, raisedMm));
+  static Measurement raised(double raisedMm, double heavierN) {
+    return new Measurement(Step.RAISED, heavierN, TWO_READINGS_N, kart -> raisedN(kart, raisedMm));
   }
 
   private static double raisedN(PlausibleKart kart, double raisedMm) {
@@ -85,8 +86,8 @@ public record Reading(Step step, double seen, double error, ToDoubleFunction<Pla
   }
 
   /** The lateral g at which somebody saw the inside rear leave the ground. */
-  static Reading liftOff(double steerDeg, double lateralG, double longitudinalG) {
-    return new Reading(
+  static Measurement liftOff(double steerDeg, double lateralG, double longitudinalG) {
+    return new Measurement(
         Step.LIFT_OFF,
         lateralG,
         SEEN_LIFT_G,

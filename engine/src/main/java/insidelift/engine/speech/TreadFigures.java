@@ -10,22 +10,25 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /** Three temperatures across the tread of a front tyre. */
-final class Tread {
+final class TreadFigures {
 
   private static final Set<String> OUTER = Set.of("outside", "outer", "out", "outsides");
   private static final Set<String> MIDDLE = Set.of("middle", "mid", "centre", "center");
   private static final Set<String> INNER = Set.of("inside", "inner", "in", "insides");
-  private static final String INNER_FIRST =
-      ".*\\b(?:inside|inner|in)\\b.*\\b(?:outside|outer|out)\\b.*";
+  private static final String OUTER_FIRST =
+      ".*\\b(?:outside|outer|out)\\b.*\\b(?:inside|inner|in)\\b.*";
   private static final Set<String> BETWEEN =
       Set.of("/", ",", "-", "and", "degrees", "c", "°", "is", "deg", "on", "then", ":", "at");
 
   /** How many words after the numbers may say what they are. */
   private static final int AFTER = 4;
 
-  private Tread() {}
+  /** How many words and marks after them may say in which order they were taken. */
+  private static final int ORDER = 8;
 
-  /** Three temperatures across the tread: outer, middle, inner unless the words say otherwise. */
+  private TreadFigures() {}
+
+  /** From the edge nearest the seat outward, as everywhere, unless the words say otherwise. */
   static Optional<Measured> at(List<Token> tokens, int start, String back) {
     Map<Integer, Double> told = new TreeMap<>();
     List<Double> inOrder = new ArrayList<>();
@@ -33,12 +36,14 @@ final class Tread {
     Double waiting = null;
     int at = start;
     int end = start;
+    int numbers = start;
     for (; at < tokens.size() && at < start + Figures.AHEAD && inOrder.size() <= 3; at++) {
       Token token = tokens.get(at);
       Integer here = label(token.said());
       if (token.isNumber() && token.number() >= 10 && token.number() <= 150) {
         inOrder.add(token.number());
         end = at + 1;
+        numbers = at + 1;
         if (label == null) {
           waiting = token.number();
         } else {
@@ -56,6 +61,8 @@ final class Tread {
       }
     }
     boolean labelled = told.size() == 3;
+    String order =
+        back + " " + Figures.text(tokens, numbers, Math.min(tokens.size(), numbers + ORDER));
     String around = back + " " + Figures.text(tokens, end, Math.min(tokens.size(), end + AFTER));
     if (inOrder.size() != 3
         || (!labelled && !tokens.get(start).isNumber())
@@ -63,12 +70,14 @@ final class Tread {
         || around.matches(".*\\b(?:rears?|back|pressures?)\\b.*")) {
       return Optional.empty();
     }
-    List<Double> outerFirst = labelled ? List.copyOf(told.values()) : inOrder;
-    if (!labelled && back.matches(INNER_FIRST)) {
-      outerFirst = List.of(inOrder.get(2), inOrder.get(1), inOrder.get(0));
-    }
+    List<Double> seatFirst =
+        labelled
+            ? List.of(told.get(2), told.get(1), told.get(0))
+            : order.matches(OUTER_FIRST)
+                ? List.of(inOrder.get(2), inOrder.get(1), inOrder.get(0))
+                : inOrder;
     EdgeTemperatures edges =
-        new EdgeTemperatures(outerFirst.get(2), outerFirst.get(1), outerFirst.get(0));
+        new EdgeTemperatures(seatFirst.get(0), seatFirst.get(1), seatFirst.get(2));
     return Optional.of(
         new Measured(
             Figures.measured(
