@@ -20,7 +20,14 @@ class KartViewsTest {
   private static final KartGeometry KART =
       new KartGeometry(
           Map.of(
-              Dimension.CASTER, 12.8, Dimension.KINGPIN_INCLINATION, 6.5, Dimension.CAMBER, 0.0));
+              Dimension.CASTER,
+              12.8,
+              Dimension.KINGPIN_INCLINATION,
+              6.5,
+              Dimension.CAMBER,
+              0.0,
+              Dimension.WHEEL_RADIUS,
+              130.0));
   private static final ChangeEffect EFFECT = ChangeEffect.of(KART, 2, 3, List.of(Corner.TURN_IN));
   private static final KartViews VIEWS = new KartViews(EFFECT);
 
@@ -67,6 +74,17 @@ class KartViewsTest {
     assertThat(VIEWS.side().description())
         .contains("Caster goes from +12.8° to +15.8°")
         .contains("by 29.5 to 36.8 mm, the trail");
+  }
+
+  @Test
+  void ofAWheelThatNobodyMeasuredNoTenthOfAMillimetreIsTold() {
+    KartGeometry unmeasured =
+        new KartGeometry(Map.of(Dimension.CASTER, 12.8, Dimension.CAMBER, 0.0));
+    KartViews views = new KartViews(ChangeEffect.of(unmeasured, 2, 3, List.of(Corner.TURN_IN)));
+
+    // 130 tan 12.8 = 29.5, 130 tan 15.8 = 36.8, 2 x 130 sin 2 = 9.07.
+    assertThat(views.side().description()).contains("by 30 to 37 mm, the trail");
+    assertThat(views.front().description()).endsWith("the top moves 9 mm outward.");
   }
 
   @Test
